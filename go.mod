@@ -1,0 +1,3 @@
+module oakum
+
+go 1.26
