@@ -1,0 +1,57 @@
+package quantity
+
+import (
+	"fmt"
+	"math"
+)
+
+// ToBase turns a value in a unit into the base unit of its dimension.
+func ToBase(v float64, unit string) (float64, error) {
+	u, err := named(unit)
+	if err != nil {
+		return 0, err
+	}
+	return finite(u.toBase(v), v, unit)
+}
+
+// FromBase turns a base value into a unit of its dimension.
+func FromBase(v float64, unit string) (float64, error) {
+	u, err := named(unit)
+	if err != nil {
+		return 0, err
+	}
+	return finite(u.fromBase(v), v, unit)
+}
+
+// Convert turns a value in one unit into another of the same dimension.
+func Convert(v float64, from, to string) (float64, error) {
+	f, err := named(from)
+	if err != nil {
+		return 0, err
+	}
+	t, err := named(to)
+	if err != nil {
+		return 0, err
+	}
+	if f.Dim != t.Dim {
+		return 0, fmt.Errorf("%s is a unit of %s, %s of %s: one does not convert into the other", f.Key, f.Dim, t.Key, t.Dim)
+	}
+	if f.Key == t.Key {
+		return finite(v, v, from)
+	}
+	return finite(t.fromBase(f.toBase(v)), v, from)
+}
+
+// SameDimension tells whether both units are known and convert into each other.
+func SameDimension(a, b string) bool {
+	x, okA := Lookup(a)
+	y, okB := Lookup(b)
+	return okA && okB && x.Dim == y.Dim
+}
+
+func finite(result, v float64, unit string) (float64, error) {
+	if math.IsNaN(result) || math.IsInf(result, 0) {
+		return 0, fmt.Errorf("%v %s is not a finite number", v, unit)
+	}
+	return result, nil
+}

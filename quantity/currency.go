@@ -1,0 +1,10 @@
+package quantity
+
+// A currency is a dimension of its own: no rate of exchange is a constant, so
+// no unit converts one into another.
+var currencyUnits = []Unit{
+	{Key: "EUR", Dim: DimEuro, Name: "euro", Scale: 1, Digits: 2, Aliases: []string{"€"}},
+	{Key: "USD", Dim: DimDollar, Name: "US dollar", Scale: 1, Digits: 2, Aliases: []string{"$", "US$"}},
+	{Key: "GBP", Dim: DimPound, Name: "pound sterling", Plural: "pounds sterling", Scale: 1, Digits: 2, Aliases: []string{"£"}},
+	{Key: "NOK", Dim: DimNorwegianKrone, Name: "Norwegian krone", Plural: "Norwegian kroner", Scale: 1, Digits: 2, Aliases: []string{"kr"}},
+}
