@@ -1,3 +1,10 @@
 module oakum
 
 go 1.26
+
+require (
+	github.com/alecthomas/kong v1.17.0 // indirect
+	github.com/expr-lang/expr v1.17.8 // indirect
+	gonum.org/v1/gonum v0.17.0 // indirect
+	pgregory.net/rapid v1.3.0 // indirect
+)

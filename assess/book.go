@@ -1,0 +1,66 @@
+package assess
+
+import (
+	"sync"
+
+	"oakum/calc"
+	"oakum/field"
+)
+
+// Book holds the sheets of a brief by ID. A sheet is made when it is asked for: a ship with a hundred thousand readings has as many sheets,
+// and nobody opens more than a few.
+type Book struct {
+	mu     sync.Mutex
+	ids    []string
+	makers map[string]func() (calc.Sheet, error)
+}
+
+func newBook() *Book { return &Book{makers: map[string]func() (calc.Sheet, error){}} }
+
+// IDs lists the sheets in the order they were entered.
+func (b *Book) IDs() []string {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	return append([]string{}, b.ids...)
+}
+
+// Sheet makes the sheet with that ID.
+func (b *Book) Sheet(id string) (calc.Sheet, bool) {
+	b.mu.Lock()
+	mk, ok := b.makers[id]
+	b.mu.Unlock()
+	if !ok {
+		return calc.Sheet{}, false
+	}
+	s, err := mk()
+	return s, err == nil
+}
+
+// enter puts a call of a formula into the book under method@subject and returns the sheet's ID; words says in plain words what it is about.
+func enter[In, Out any](b *Book, f calc.Formula[In, Out], subject, words string, in In, given map[string]field.Given) string {
+	id := f.ID + "@" + subject
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	if _, twice := b.makers[id]; !twice {
+		b.ids = append(b.ids, id)
+	}
+	b.makers[id] = func() (calc.Sheet, error) {
+		s, _, err := f.Sheet(in, given)
+		s.ID, s.Subject = id, words
+		return s, err
+	}
+	return id
+}
+
+// work runs a formula, enters its sheet, and returns the sheet with its results.
+func work[In, Out any](b *Book, f calc.Formula[In, Out], subject, words string, in In, given map[string]field.Given) (calc.Sheet, Out, error) {
+	s, out, err := f.Sheet(in, given)
+	if err != nil {
+		return s, out, err
+	}
+	s.ID, s.Subject = enter(b, f, subject, words, in, given), words
+	return s, out, nil
+}
+
+// how says how an input is known, for the given map of a sheet.
+func how(basis field.Basis, note string) field.Given { return field.Given{Basis: basis, Note: note} }

@@ -1,0 +1,72 @@
+package assess
+
+import (
+	"oakum/calc"
+	"oakum/dossier"
+	"oakum/quantity"
+)
+
+// Brief is everything the program has to say about one ship on one day. Pages, papers, the command line and the public update are views of it.
+type Brief struct {
+	Day      quantity.Date `json:"day"`
+	Snapshot string        `json:"snapshot"` // SHA-256 over the records read, the plan and the day
+	Name     string        `json:"name"`
+	Front    Front         `json:"front"`
+	Ship     ShipPage      `json:"ship"`
+	Standing StandingPage  `json:"standing"`
+	Outlook  OutlookPage   `json:"outlook"`
+	Choices  ChoicesPage   `json:"choices"`
+	Money    MoneyPage     `json:"money"`
+	Docking  DockingPage   `json:"docking"`
+	InDock   InDockPage    `json:"indock"`
+	Record   RecordPage    `json:"record"`
+
+	book *Book
+}
+
+// Sheet returns the sheet that a figure of the brief names.
+func (b *Brief) Sheet(id string) (calc.Sheet, bool) { return b.book.Sheet(id) }
+
+// SheetIDs lists the sheets of the brief in the order they were made.
+func (b *Brief) SheetIDs() []string { return b.book.IDs() }
+
+// Front is the first page: the three places that worry, the date band, the money line, the decision due, and what is overdue.
+type Front struct {
+	Empty    bool     `json:"empty"` // nothing is known yet: the page leads in
+	Sentence string   `json:"sentence"`
+	Worst    []Figure `json:"worst"`
+	When     *Figure  `json:"when,omitempty"`
+	Money    *Figure  `json:"money,omitempty"`
+	Decision *Notice  `json:"decision,omitempty"`
+	Overdue  []Notice `json:"overdue"`
+	Missing  []Notice `json:"missing"` // what to enter next, most useful first
+}
+
+// Notice is one thing to know or to do, about a record.
+type Notice struct {
+	What  string `json:"what"`
+	Do    string `json:"do,omitempty"`
+	Due   string `json:"due,omitempty"` // ISO date
+	Who   string `json:"who,omitempty"`
+	Kind  string `json:"kind,omitempty"`
+	ID    string `json:"id,omitempty"`
+	Place string `json:"place,omitempty"`
+	Page  string `json:"page,omitempty"`
+	Worry int    `json:"worry"`
+}
+
+// Assess makes the brief. A page whose inputs are missing says what is missing and the others still work.
+func Assess(d *dossier.Dossier, p Plan, day quantity.Date) *Brief {
+	c := newCase(d, p, day)
+	b := &Brief{Day: day, Name: c.name(), Snapshot: c.snapshot(), book: c.book}
+	b.Ship = c.shipPage()
+	b.Standing = c.standingPage()
+	b.Outlook = c.outlookPage(b.Standing)
+	b.Choices = c.choicesPage()
+	b.Money = c.moneyPage()
+	b.Docking = c.dockingPage()
+	b.InDock = c.inDockPage()
+	b.Record = c.recordPage()
+	b.Front = c.front(b)
+	return b
+}

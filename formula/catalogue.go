@@ -1,0 +1,26 @@
+// Package formula is the catalogue of every method.
+package formula
+
+import (
+	"slices"
+
+	"oakum/calc"
+	"oakum/formula/flooding"
+)
+
+// Methods lists every method of the catalogue, subject by subject.
+func Methods() []calc.Method {
+	return slices.Concat(
+		flooding.Methods(),
+	)
+}
+
+// Find returns the method with that ID.
+func Find(id string) (calc.Method, bool) {
+	for _, m := range Methods() {
+		if m.Info().ID == id {
+			return m, true
+		}
+	}
+	return nil, false
+}

@@ -1,0 +1,135 @@
+package futures
+
+import (
+	"math"
+)
+
+// Outcome is what one future came to. Times are years from now, infinite where it did not happen within the horizon.
+type Outcome struct {
+	Water     float64 // first water in
+	First     int32   // the part that let it in; -1 none
+	Emergency float64 // first emergency docking
+	Loss      float64 // she is lost
+	Docked    float64 // first planned docking
+	Signed    float64 // the contract could be signed
+	Cost      float64 // present value of all that was paid
+	Income    float64 // present value of income lost
+	Works     float64 // bill of the first planned docking, in its day's money
+	Days      float64 // days in dock then
+	Deferred  int32   // works put off then
+	Fired     uint32  // triggers that lit, a bit each
+}
+
+// runner holds what one core needs to run futures without allocating.
+type runner struct {
+	m    *Model
+	plan *Plan
+	s    stream
+
+	vars  variables
+	dead  []float64 // by zone: protection dies, is mended
+	mend  []float64
+	rate  []float64
+	fails []float64 // by part: next failure
+	used  []int     // by part: how often a life was drawn
+	wet   []bool    // by part: patched now
+	scope []int     // works of the plan, in the order they are kept
+	cost  []float64
+	purse purse
+	due   float64 // the next planned docking
+	tell  func(year float64, words string, part int)
+}
+
+func newRunner(m *Model, p *Plan, v variables) *runner {
+	return &runner{
+		m: m, plan: p, vars: v,
+		dead: make([]float64, len(m.Zones)), mend: make([]float64, len(m.Zones)), rate: make([]float64, len(m.Zones)),
+		fails: make([]float64, len(m.Parts)), used: make([]int, len(m.Parts)), wet: make([]bool, len(m.Parts)),
+		scope: keepOrder(m, p), cost: make([]float64, len(m.Works)),
+	}
+}
+
+// run lets one future happen.
+func (r *runner) run() Outcome {
+	o := Outcome{Water: math.Inf(1), First: -1, Emergency: math.Inf(1), Loss: math.Inf(1), Docked: math.Inf(1), Signed: math.Inf(1)}
+	r.begin()
+	r.due = r.planned(&o)
+	for range 10_000 {
+		part, at := r.next()
+		if at >= r.m.Years && r.due >= r.m.Years {
+			return o
+		}
+		if r.due <= at {
+			r.dock(r.due, &o)
+			if r.plan.Again <= 0 {
+				r.due = math.Inf(1)
+			} else {
+				r.due += r.plan.Again
+			}
+			continue
+		}
+		if !r.fail(part, at, &o) {
+			return o
+		}
+	}
+	return o
+}
+
+// begin draws the zones and the first failure of every part.
+func (r *runner) begin() {
+	for z := range r.m.Zones {
+		zone := &r.m.Zones[z]
+		u, w := r.s.uniforms(r.vars.zone[z], z, 0)
+		r.rate[z] = zone.Rate * math.Exp(zone.RateSpread*normal(u))
+		r.dead[z] = zone.Protection.left(w)
+		v, _ := r.s.uniforms(r.vars.watch, z, 1)
+		r.mend[z] = r.dead[z] - zone.Unnoticed*math.Log(v)
+	}
+	r.purse.fill(&r.m.Money, &r.s, r.vars.giving, r.m.Years)
+	for p := range r.m.Parts {
+		r.used[p], r.wet[p] = 0, false
+		r.fails[p] = r.firstLife(p)
+	}
+}
+
+func (r *runner) firstLife(p int) float64 {
+	part := &r.m.Parts[p]
+	u, v := r.s.uniforms(r.vars.part[p], p, 2)
+	w := part.Wastage
+	if w == nil {
+		return part.Life.left(u)
+	}
+	left := w.Left + w.LeftSD*normal(v)
+	z := w.Zone
+	zone := &r.m.Zones[z]
+	return through(left, r.rate[z]*w.Factor, zone.Bare, r.dead[z], r.mend[z])
+}
+
+// again draws another life of a part from year at.
+func (r *runner) again(p int, at float64, life Weibull) {
+	r.used[p]++
+	u, _ := r.s.uniforms(r.vars.part[p], p, 2+r.used[p])
+	r.fails[p] = at + life.left(u)
+}
+
+// next is the part that fails first, and when.
+func (r *runner) next() (int, float64) {
+	part, at := -1, math.Inf(1)
+	for p, t := range r.fails {
+		if t < at {
+			part, at = p, t
+		}
+	}
+	return part, at
+}
+
+// present is the value today of a unit of money paid in year t at today's prices.
+func (r *runner) present(t float64) float64 {
+	return math.Exp(t * (math.Log1p(r.m.Dock.Escalation) - math.Log1p(r.m.Dock.Discount)))
+}
+
+func (r *runner) say(year float64, words string, part int) {
+	if r.tell != nil {
+		r.tell(year, words, part)
+	}
+}
