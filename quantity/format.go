@@ -1,15 +1,89 @@
 package quantity
 
-import "strconv"
+import (
+	"math"
+	"strconv"
+	"strings"
+)
 
-// Format prints a base value in a unit: "11.8 mm".
-func Format(base float64, unit string, digits int) string {
+// NoBreak stands between a number and its unit and between thousands: the
+// narrow no-break space.
+const NoBreak = "\u202f"
+
+// Style says how numbers look to people. The zero Style is that of [Format].
+type Style struct {
+	Minus  string // sign of negative numbers; "" is the plain hyphen
+	Point  string // decimal mark; "" is the point
+	Group  string // between thousands; "" is NoBreak, "none" is nothing
+	NoUnit bool   // leave the unit out
+}
+
+// TrueMinus is the typographic minus sign, for [Style].
+const TrueMinus = "\u2212"
+
+// Format prints a base value in a unit: "11.8 mm", "3 350 t". With digits < 0
+// the decimals are the unit's sensible ones, fewer for large values (four
+// figures are enough of any measurement on a ship) and more for small ones
+// that would otherwise vanish. Negative numbers have a plain hyphen.
+func Format(base float64, unit string, digits int) string { return Style{}.Format(base, unit, digits) }
+
+// FormatShort prints as [Format] does, without the unit: for a table whose
+// head names it.
+func FormatShort(base float64, unit string, digits int) string {
+	return Style{NoUnit: true}.Format(base, unit, digits)
+}
+
+// Exact prints a base value in a unit with every digit that it has, for data
+// that a machine reads back: "11.8128 mm".
+func Exact(base float64, unit string) string {
 	u, ok := Lookup(unit)
-	if !ok {
-		return ""
+	if !ok || math.IsNaN(base) || math.IsInf(base, 0) {
+		return noNumber
 	}
+	v, _ := strconv.ParseFloat(strconv.FormatFloat(u.fromBase(base), 'g', 15, 64), 64)
+	return strings.TrimRight(strconv.FormatFloat(v, 'g', -1, 64)+" "+u.Symbol, " ")
+}
+
+// noNumber is printed for what is no finite number or has no known unit.
+const noNumber = "no value"
+
+// Format prints a base value in a unit in this style.
+func (s Style) Format(base float64, unit string, digits int) string {
+	u, ok := Lookup(unit)
+	if !ok || math.IsNaN(base) || math.IsInf(base, 0) {
+		return noNumber
+	}
+	v := u.fromBase(base)
 	if digits < 0 {
-		digits = u.Digits
+		digits = u.digits(v)
 	}
-	return strconv.FormatFloat(u.fromBase(base), 'f', digits, 64) + "\u202f" + u.Symbol
+	number := s.number(v, digits)
+	if s.NoUnit || u.Symbol == "" {
+		return number
+	}
+	if hugs(u.Symbol) {
+		return number + u.Symbol
+	}
+	return number + NoBreak + u.Symbol
+}
+
+// hugs tells whether a unit stands close to its number: 12°, not 12 °.
+func hugs(symbol string) bool { return symbol == "°" }
+
+// Range prints two base values with one unit: "9.1 to 11.8 mm". Values that
+// look the same are printed once.
+func Range(lo, hi float64, unit string) string {
+	u, ok := Lookup(unit)
+	if !ok || math.IsNaN(lo) || math.IsNaN(hi) || math.IsInf(lo, 0) || math.IsInf(hi, 0) {
+		return noNumber
+	}
+	if lo > hi {
+		lo, hi = hi, lo
+	}
+	digits := min(u.digits(u.fromBase(lo)), u.digits(u.fromBase(hi)))
+	low, high := FormatShort(lo, unit, digits), Format(hi, unit, digits)
+	if low == FormatShort(hi, unit, digits) {
+		return high
+	}
+	return low + " to " + high
 }

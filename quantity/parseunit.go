@@ -1,0 +1,73 @@
+package quantity
+
+import (
+	"fmt"
+	"strings"
+)
+
+// units lists the units that the text after the number may name.
+func (h Habit) units(spelling string, n numeral, c *cell) ([]Unit, error) {
+	if spelling == "" {
+		return h.unwritten(n, c)
+	}
+	top, _, _ := strings.Cut(c.column.Key, "/")
+	text := cleanUnit(spelling)
+	if strings.HasPrefix(text, "/") {
+		text = top + text // "32/lb" in a column of EUR/kg
+	}
+	found := meanings(text)
+	if len(found) == 0 {
+		if severals.MatchString(spelling) {
+			return nil, errSeveral
+		}
+		return nil, &UnknownUnit{Spelling: clip(strings.TrimSpace(spelling))}
+	}
+	return h.fitting(text, found, c)
+}
+
+// fitting keeps the units of the column's dimension, and of several the one
+// that the column or the habit settles on.
+func (h Habit) fitting(text string, found []Unit, c *cell) ([]Unit, error) {
+	var fits, meant []Unit
+	for _, u := range found {
+		if c.column.Key != "" && u.Dim != c.column.Dim {
+			continue
+		}
+		fits = append(fits, u)
+		if h.means(u) {
+			meant = append(meant, u)
+		}
+	}
+	switch {
+	case len(fits) == 0:
+		return nil, fmt.Errorf("%s is a unit of %s, not of %s", found[0].Key, found[0].Dim, c.column.Dim)
+	case len(fits) == 1:
+		return fits, nil
+	case len(meant) == 1:
+		return meant, nil
+	case settled(text, c.column):
+		return []Unit{c.column}, nil
+	}
+	flag := FlagUnit
+	switch {
+	case text == "":
+		flag = FlagFraction
+	case strings.HasPrefix(fits[0].Key, "lb_plate"):
+		flag = FlagPlate
+	}
+	c.Flags = append(c.Flags, flag)
+	return fits, nil
+}
+
+// unwritten takes the column's unit. A vulgar fraction in a column of
+// millimetres is as likely one of an inch: plate and bolts are ordered so.
+func (h Habit) unwritten(n numeral, c *cell) ([]Unit, error) {
+	if c.column.Key == "" {
+		return nil, errNoUnit
+	}
+	if c.column.Key != "mm" || !n.fraction {
+		return []Unit{c.column}, nil
+	}
+	inch, _ := Lookup("in")
+	return h.fitting("", []Unit{c.column, inch}, c)
+}
