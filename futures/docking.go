@@ -141,7 +141,7 @@ func (r *runner) pay(at, money, days float64, o *Outcome) {
 func (r *runner) renew(w int, at float64) {
 	for _, p := range r.m.Works[w].Parts {
 		r.wet[p] = false
-		r.again(p, at, r.m.Parts[p].Renewed)
+		r.again(p, at, &r.lives[p].renewed)
 	}
 }
 
@@ -184,7 +184,7 @@ func (r *runner) emergency(p int, at float64, o *Outcome) bool {
 		r.renew(w, at)
 	}
 	r.wet[p] = false
-	r.again(p, at, r.m.Parts[p].Renewed)
+	r.again(p, at, &r.lives[p].renewed)
 	r.due = math.Inf(1) // the emergency did what was planned
 	if r.plan.Dock >= 0 && r.plan.Again > 0 {
 		r.due = at + r.plan.Again

@@ -40,7 +40,7 @@ func (r *runner) quiet(p int, at float64, o *Outcome) {
 	part := &r.m.Parts[p]
 	_, v := r.s.uniforms(r.vars.chance, p, 64+4*r.used[p])
 	o.Cost += part.Patch.At(v) * r.present(at)
-	r.again(p, at, part.Renewed)
+	r.again(p, at, &r.lives[p].renewed)
 }
 
 type ending int
@@ -96,7 +96,7 @@ func (r *runner) mendOrDock(p int, at float64, o *Outcome) bool {
 	if u < part.Patchable {
 		o.Cost += part.Patch.At(v) * r.present(at)
 		r.wet[p] = true
-		r.again(p, at, part.PatchLife)
+		r.again(p, at, &r.lives[p].patched)
 		r.say(at, "is stopped afloat", p)
 		return true
 	}

@@ -2,20 +2,31 @@ package futures
 
 import "math"
 
-// left is the time to failure from now, given that the part has lived to its age, below which a share u of such parts have failed:
-// scale*((age/scale)^shape - ln(1-u))^(1/shape) - age.
-func (w Weibull) left(u float64) float64 {
+// life is a Weibull life made ready for drawing within a horizon.
+type life struct {
+	Weibull
+	lived float64 // cumulative hazard already behind it, (age/scale)^shape
+	spare float64 // chance of outlasting the horizon
+}
+
+func ready(w Weibull, horizon float64) life {
 	if w.Scale <= 0 {
+		return life{w, 0, 1}
+	}
+	return life{w, math.Pow(w.Age/w.Scale, w.Shape), 1 - w.by(horizon)}
+}
+
+// left is the time to failure from now of a part that outlives all but a share u of its like: scale*(lived - ln u)^(1/shape) - age.
+// It is infinite where it lies beyond the horizon, which most draws do and which costs no logarithm.
+func (l *life) left(u float64) float64 {
+	if u <= l.spare {
 		return math.Inf(1)
 	}
-	h := -math.Log1p(-u)
-	if w.Shape == 1 {
-		return w.Scale * h
+	h := l.lived - math.Log(u)
+	if l.Shape == 1 {
+		return l.Scale*h - l.Age
 	}
-	if w.Age > 0 {
-		h += math.Pow(w.Age/w.Scale, w.Shape)
-	}
-	return w.Scale*math.Pow(h, 1/w.Shape) - w.Age
+	return l.Scale*math.Pow(h, 1/l.Shape) - l.Age
 }
 
 // by is the chance of failing within t years from now.

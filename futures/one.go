@@ -27,6 +27,8 @@ type runner struct {
 	s    stream
 
 	vars  variables
+	lives []lives   // by part
+	guard []life    // by zone: its protection
 	dead  []float64 // by zone: protection dies, is mended
 	mend  []float64
 	rate  []float64
@@ -40,13 +42,24 @@ type runner struct {
 	tell  func(year float64, words string, part int)
 }
 
+// lives are the lives a part may be drawn from.
+type lives struct{ first, renewed, patched life }
+
 func newRunner(m *Model, p *Plan, v variables) *runner {
-	return &runner{
+	r := &runner{
 		m: m, plan: p, vars: v,
 		dead: make([]float64, len(m.Zones)), mend: make([]float64, len(m.Zones)), rate: make([]float64, len(m.Zones)),
 		fails: make([]float64, len(m.Parts)), used: make([]int, len(m.Parts)), wet: make([]bool, len(m.Parts)),
 		scope: keepOrder(m, p), cost: make([]float64, len(m.Works)),
 	}
+	for i := range m.Parts {
+		part := &m.Parts[i]
+		r.lives = append(r.lives, lives{ready(part.Life, m.Years), ready(part.Renewed, m.Years), ready(part.PatchLife, m.Years)})
+	}
+	for _, z := range m.Zones {
+		r.guard = append(r.guard, ready(z.Protection, m.Years))
+	}
+	return r
 }
 
 // run lets one future happen.
@@ -81,7 +94,7 @@ func (r *runner) begin() {
 		zone := &r.m.Zones[z]
 		u, w := r.s.uniforms(r.vars.zone[z], z, 0)
 		r.rate[z] = zone.Rate * math.Exp(zone.RateSpread*normal(u))
-		r.dead[z] = zone.Protection.left(w)
+		r.dead[z] = r.guard[z].left(w)
 		v, _ := r.s.uniforms(r.vars.watch, z, 1)
 		r.mend[z] = r.dead[z] - zone.Unnoticed*math.Log(v)
 	}
@@ -97,7 +110,7 @@ func (r *runner) firstLife(p int) float64 {
 	u, v := r.s.uniforms(r.vars.part[p], p, 2)
 	w := part.Wastage
 	if w == nil {
-		return part.Life.left(u)
+		return r.lives[p].first.left(u)
 	}
 	left := w.Left + w.LeftSD*normal(v)
 	z := w.Zone
@@ -106,10 +119,10 @@ func (r *runner) firstLife(p int) float64 {
 }
 
 // again draws another life of a part from year at.
-func (r *runner) again(p int, at float64, life Weibull) {
+func (r *runner) again(p int, at float64, l *life) {
 	r.used[p]++
 	u, _ := r.s.uniforms(r.vars.part[p], p, 2+r.used[p])
-	r.fails[p] = at + life.left(u)
+	r.fails[p] = at + l.left(u)
 }
 
 // next is the part that fails first, and when.

@@ -1,0 +1,21 @@
+package futures
+
+// Event is one thing that happens in a future: the year from now, what in words, and the part it happens to (-1: the ship).
+type Event struct {
+	Year  float64 `json:"year"`
+	Words string  `json:"words"`
+	Part  int     `json:"part"`
+}
+
+// Story runs one future of a plan and tells what happens in it, in order. A person understands a story before a curve.
+func Story(m *Model, p *Plan, seed uint64, future int) ([]Event, Outcome, error) {
+	if err := m.Valid(); err != nil {
+		return nil, Outcome{}, err
+	}
+	r := newRunner(m, p, variablesOf(m))
+	r.s = newStream(seed, future)
+	events := []Event{}
+	r.tell = func(year float64, words string, part int) { events = append(events, Event{year, words, part}) }
+	o := r.run()
+	return events, o, nil
+}
