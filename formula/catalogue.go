@@ -5,12 +5,14 @@ import (
 	"slices"
 
 	"oakum/calc"
+	"oakum/formula/docking"
 	"oakum/formula/flooding"
 )
 
 // Methods lists every method of the catalogue, subject by subject.
 func Methods() []calc.Method {
 	return slices.Concat(
+		docking.Methods(),
 		flooding.Methods(),
 	)
 }

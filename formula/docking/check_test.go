@@ -1,0 +1,28 @@
+package docking
+
+import (
+	"math"
+	"testing"
+
+	"oakum/quantity"
+)
+
+// agrees wants got, in base units, to be want in unit to within half of digit, the last digit the source printed.
+func agrees(t *testing.T, what string, got float64, unit string, want, digit float64) {
+	t.Helper()
+	x, err := quantity.FromBase(got, unit)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !(math.Abs(x-want) <= digit/2*(1+1e-9)) {
+		t.Errorf("%s: %.6g %s, the source says %g", what, x, unit, want)
+	}
+}
+
+func in(value float64, unit string) *float64 {
+	x, err := quantity.ToBase(value, unit)
+	if err != nil {
+		panic(err)
+	}
+	return &x
+}
