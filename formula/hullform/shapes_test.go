@@ -43,7 +43,7 @@ func tabulate(xs, zs []float64, y func(x, z float64) float64) Offsets {
 }
 
 // steps are n+1 even steps from a to b.
-func steps(a, b float64, n int) []float64 { return split([]float64{a, b}, n) }
+func steps(a, b float64, n int) []float64 { return split([]float64{a, b}, []int{n}, 1) }
 
 // wigley is the parabolic hull y = B/2 (1 - (2x/L)^2) (1 - (z/T)^2), z down from the load waterline, with straight sides above it.
 func wigley(length, beam, draft float64) func(x, z float64) float64 {
