@@ -52,6 +52,7 @@ const (
 	DimFraction       Dimension = "fraction"
 	DimCount          Dimension = "count"
 	DimSalinity       Dimension = "practical salinity"
+	DimMoney          Dimension = "money in the ship's currency"
 	DimEuro           Dimension = "money in EUR"
 	DimDollar         Dimension = "money in USD"
 	DimPound          Dimension = "money in GBP"
