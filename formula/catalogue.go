@@ -7,6 +7,7 @@ import (
 	"oakum/calc"
 	"oakum/formula/docking"
 	"oakum/formula/flooding"
+	"oakum/formula/plating"
 )
 
 // Methods lists every method of the catalogue, subject by subject.
@@ -14,6 +15,7 @@ func Methods() []calc.Method {
 	return slices.Concat(
 		docking.Methods(),
 		flooding.Methods(),
+		plating.Methods(),
 	)
 }
 

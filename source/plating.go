@@ -1,3 +1,10 @@
 package source
 
-var plating = []Work{}
+var plating = []Work{
+	{Key: "tb-55-1900-201-45", Author: "US Department of the Army", Title: "Army watercraft survey, appendix E: Notes on inspection and repair of steel hulls, reprinting US Coast Guard NVIC 7-68 of 1968", Where: "Technical Bulletin TB 55-1900-201-45/1"},
+	{Key: "class-diminution-table", Title: "Table of diminution of steel plate: 20 % + 1 mm, 25 % and 30 %, with suspect and renew thicknesses", Where: "survey table of one classification society, as used by thickness gauging firms"},
+	{Key: "iacs-z10-5", Author: "International Association of Classification Societies", Title: "Unified requirement Z10.5, Hull surveys of double skin bulk carriers"},
+	{Key: "inspection-calcs", Title: "The inspector's most important calculations: a study guide for pressure equipment inspectors", Where: "public training notes on API 510 and API 570, 2003"},
+	{Key: "jsndi-rough", Title: "Ultrasonic thickness readings on corroded, pitted plate", Where: "Journal of the Japanese Society for Non-Destructive Inspection 53-5 (2004)"},
+	{Key: "fieller-1954", Author: "E. C. Fieller", Title: "Some problems in interval estimation", Where: "Journal of the Royal Statistical Society B 16 (1954) 175-185"},
+}
