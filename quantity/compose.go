@@ -17,6 +17,9 @@ func spelled(text string) []Unit {
 	if u, ok := compose(text); ok {
 		return []Unit{u}
 	}
+	if strings.Contains(text, " ") {
+		return table.row(strings.ReplaceAll(text, " ", ".")) // "ohm cm"
+	}
 	return nil
 }
 
@@ -65,7 +68,7 @@ func settle(u Unit) (Unit, bool) {
 	u.Symbol = symbol(u.Key)
 	u.Dim = Dimension(u.base)
 	if base, ok := table.byBase(u.base); ok {
-		u.Dim, u.Digits = base.Dim, base.Digits
+		u.Dim, u.Digits, u.base = base.Dim, base.Digits, base.Key
 	}
 	return u, true
 }

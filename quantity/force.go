@@ -23,7 +23,7 @@ var forceUnits = []Unit{
 	{Key: "kN", Dim: DimForce, Name: "kilonewton", Scale: float64(Kilonewton), Digits: 1},
 	{Key: "MN", Dim: DimForce, Name: "meganewton", Scale: float64(Meganewton), Digits: 2},
 	{Key: "lbf", Dim: DimForce, Name: "pound-force", Plural: "pounds-force", Scale: float64(PoundForce), Digits: 0},
-	{Key: "kip", Dim: DimForce, Name: "kip", Scale: float64(Kip), Digits: 2},
+	{Key: "kip", Dim: DimForce, Name: "kip", Plural: "kip", Scale: float64(Kip), Digits: 2},
 	{Key: "kgf", Dim: DimForce, Name: "kilogram-force", Plural: "kilograms-force", Scale: StandardGravity, Digits: 0, Aliases: []string{"kp"}},
 
 	{Key: "N/m", Dim: DimForcePerLength, Name: "newton per metre", Plural: "newtons per metre", Scale: 1, Digits: 0},

@@ -33,15 +33,39 @@ func FormatShort(base float64, unit string, digits int) string {
 	return Style{NoUnit: true}.Format(base, unit, digits)
 }
 
-// Exact prints a base value in a unit with every digit that it has, for data
-// that a machine reads back: "11.8128 mm".
+// Exact prints a base value in a unit to thirteen figures, with a plain hyphen
+// and the unit's key, for data that [Parse] reads back: "11.8128 mm".
 func Exact(base float64, unit string) string {
 	u, ok := Lookup(unit)
 	if !ok || math.IsNaN(base) || math.IsInf(base, 0) {
 		return noNumber
 	}
-	v, _ := strconv.ParseFloat(strconv.FormatFloat(u.fromBase(base), 'g', 15, 64), 64)
-	return strings.TrimRight(strconv.FormatFloat(v, 'g', -1, 64)+" "+u.Symbol, " ")
+	text := strconv.FormatFloat(tidy(u.fromBase(base), 13), 'g', -1, 64)
+	if u.Symbol == "" {
+		return text
+	}
+	return text + " " + u.Key
+}
+
+// inFull prints a base value for a question, without an exponent where it can.
+func inFull(base float64, unit string) string {
+	u, _ := Lookup(unit)
+	v := tidy(u.fromBase(base), 13)
+	text := strconv.FormatFloat(v, 'f', -1, 64)
+	if size := math.Abs(v); size >= 1e15 || size < 1e-9 {
+		text = strconv.FormatFloat(v, 'g', -1, 64)
+	}
+	return strings.TrimRight(text+" "+u.after(v), " ")
+}
+
+// tidy rounds to so many figures, so that 3/8 in is 0.009525 m and not
+// 0.009524999999999999.
+func tidy(v float64, figures int) float64 {
+	rounded, err := strconv.ParseFloat(strconv.FormatFloat(v, 'g', figures, 64), 64)
+	if err != nil {
+		return v
+	}
+	return rounded
 }
 
 // noNumber is printed for what is no finite number or has no known unit.
@@ -64,7 +88,15 @@ func (s Style) Format(base float64, unit string, digits int) string {
 	if hugs(u.Symbol) {
 		return number + u.Symbol
 	}
-	return number + NoBreak + u.Symbol
+	return number + NoBreak + u.after(shown(number))
+}
+
+// shown tells whether a printed number reads as one.
+func shown(number string) float64 {
+	if v, err := strconv.ParseFloat(number, 64); err == nil {
+		return v
+	}
+	return 0
 }
 
 // hugs tells whether a unit stands close to its number: 12°, not 12 °.

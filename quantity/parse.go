@@ -30,7 +30,10 @@ func ParseOne(text, column string) (Reading, error) {
 // Parse reads a quantity by the habit of a writer.
 func (h Habit) Parse(text, column string) (Reading, error) {
 	c, err := h.read(text, column)
-	return c.Reading, err
+	if err != nil {
+		return Reading{Text: text}, err
+	}
+	return c.Reading, nil
 }
 
 // cell is a reading with what the text held.
@@ -129,6 +132,9 @@ func (c *cell) fill(list []meaning, flags []Flag) error {
 	var all []Reading
 	for _, m := range list {
 		base := m.unit.toBase(m.value)
+		if m.unit.Scale != 1 {
+			base = tidy(base, 15)
+		}
 		if math.IsNaN(base) || math.IsInf(base, 0) {
 			return &ParseError{Text: c.Text, Want: want(c.column), Why: errTooLarge.Error()}
 		}
@@ -149,6 +155,8 @@ func want(column Unit) string {
 		return "a number with its unit"
 	case column.Symbol == "":
 		return "a number"
+	case isMoney(column):
+		return "an amount in " + column.Key
 	}
 	return fmt.Sprintf("a number in %s, or one with another unit of %s", column.Symbol, column.Dim)
 }

@@ -23,7 +23,7 @@ func ParsePotential(text, column string) (Reading, error) {
 func (h Habit) ParsePotential(text, column string) (Reading, error) {
 	c, err := h.read(text, column)
 	if err != nil {
-		return c.Reading, err
+		return Reading{Text: text}, err
 	}
 	r := c.Reading
 	all := r.Alternatives

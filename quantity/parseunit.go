@@ -29,6 +29,9 @@ func (h Habit) units(spelling string, n numeral, c *cell) ([]Unit, error) {
 // that the column or the habit settles on.
 func (h Habit) fitting(text string, found []Unit, c *cell) ([]Unit, error) {
 	var fits, meant []Unit
+	if u, ok := Lookup(text); ok && c.column.Key == "" && !sameDim(found) {
+		return []Unit{u}, nil // "lb" alone is a mass, "deg" an angle
+	}
 	for _, u := range found {
 		if c.column.Key != "" && u.Dim != c.column.Dim {
 			continue
@@ -39,6 +42,8 @@ func (h Habit) fitting(text string, found []Unit, c *cell) ([]Unit, error) {
 		}
 	}
 	switch {
+	case len(fits) == 0 && isMoney(found[0]) && isMoney(c.column):
+		return nil, fmt.Errorf("%s is not %s and no rate of exchange is known", found[0].Key, c.column.Key)
 	case len(fits) == 0:
 		return nil, fmt.Errorf("%s is a unit of %s, not of %s", found[0].Key, found[0].Dim, c.column.Dim)
 	case len(fits) == 1:
@@ -70,4 +75,13 @@ func (h Habit) unwritten(n numeral, c *cell) ([]Unit, error) {
 	}
 	inch, _ := Lookup("in")
 	return h.fitting("", []Unit{c.column, inch}, c)
+}
+
+func sameDim(list []Unit) bool {
+	for _, u := range list {
+		if u.Dim != list[0].Dim {
+			return false
+		}
+	}
+	return true
 }

@@ -23,7 +23,7 @@ var pressureUnits = []Unit{
 	{Key: "kN/m2", Dim: DimPressure, Name: "kilonewton per square metre", Plural: "kilonewtons per square metre", Scale: 1e3, Digits: 1},
 	{Key: "MPa", Dim: DimPressure, Name: "megapascal", Scale: 1e6, Digits: 1, Aliases: []string{"N/mm2"}},
 	{Key: "GPa", Dim: DimPressure, Name: "gigapascal", Scale: 1e9, Digits: 1},
-	{Key: "bar", Dim: DimPressure, Name: "bar", Scale: 1e5, Digits: 2},
+	{Key: "bar", Dim: DimPressure, Name: "bar", Plural: "bar", Scale: 1e5, Digits: 2},
 	{Key: "dbar", Dim: DimPressure, Name: "decibar", Scale: 1e4, Digits: 1},
 	{Key: "psi", Dim: DimPressure, Name: "pound per square inch", Plural: "pounds per square inch", Scale: float64(PoundPerSquareInch), Digits: 1, Aliases: []string{"lbf/in2", "lb/in2", "lb/sq in", "lbs/sq in"}},
 	{Key: "psf", Dim: DimPressure, Name: "pound-force per square foot", Plural: "pounds-force per square foot", Scale: float64(PoundPerSquareFoot), Digits: 1, Aliases: []string{"lbf/ft2", "lbf/sq ft"}},

@@ -33,7 +33,7 @@ func (r Reading) Ask() error {
 	}
 	var words []string
 	for _, a := range r.Alternatives {
-		words = append(words, Exact(a.Value, a.Unit))
+		words = append(words, inFull(a.Value, a.Unit))
 	}
 	return fmt.Errorf("%q may be %s: which is meant?", r.Text, strings.Join(words, " or "))
 }

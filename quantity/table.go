@@ -98,9 +98,9 @@ func oneCase(s string) bool {
 	return true
 }
 
-// byBase finds the table unit that is the base unit of this key, if any.
-func (x *index) byBase(base string) (Unit, bool) {
-	if i, ok := x.exact[base]; ok && x.units[i].base == base {
+// byBase finds the base unit that has this spelling: Pa for "N/m2".
+func (x *index) byBase(spelling string) (Unit, bool) {
+	if i, ok := x.exact[spelling]; ok && x.units[i].Key == x.units[i].base {
 		return x.units[i], true
 	}
 	return Unit{}, false

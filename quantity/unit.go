@@ -29,11 +29,23 @@ func (u Unit) fromBase(b float64) float64 { return (b - u.Offset) / u.Scale }
 // joined by "/" and "." ("EUR/lb", "kip/in"). It refuses a word that has more
 // than one meaning, such as "ton" or "gal".
 func Lookup(keyOrAlias string) (Unit, bool) {
+	if i, ok := table.exact[keyOrAlias]; ok {
+		return table.units[i], true
+	}
 	found := spelled(cleanUnit(keyOrAlias))
 	if len(found) == 1 {
 		return found[0], true
 	}
 	return Unit{}, false
+}
+
+// after gives the printed form that follows v: the symbol, or the plural where
+// the symbol is a word ("1 long ton", "12 long tons").
+func (u Unit) after(v float64) string {
+	if u.Symbol == u.Name && v != 1 && v != -1 {
+		return u.Plural
+	}
+	return u.Symbol
 }
 
 // Units lists the units of a dimension in table order, the base unit first.

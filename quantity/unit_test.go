@@ -93,7 +93,7 @@ func TestLookupSpellings(t *testing.T) {
 	for spelling, want := range map[string]string{
 		"US gal": "gal_us", "imp gal": "gal_imp", "long ton": "long_ton", "LT": "long_ton", "Short Tons": "short_ton",
 		"US gal/min": "gal/min", "gpm": "gal/min", "m³/h": "m3/h", "µm": "um", "μm": "um", "Ω·m": "ohm.m", "°C": "degC",
-		"MM": "mm", "Feet": "ft", "PSI": "psi", "in.": "in", "kN m": "", "l/min": "L/min", "N/mm²": "MPa", "lb/sq ft": "lb/ft2",
+		"MM": "mm", "Feet": "ft", "PSI": "psi", "in.": "in", "kN m": "kN.m", "l/min": "L/min", "N/mm²": "MPa", "lb/sq ft": "lb/ft2",
 		"litres per day": "L/d", "euros per tonne": "EUR/t", "kip/in": "kip/in", "yd2": "yd2", "kPa": "kPa",
 		"ton": "", "gal": "", "tons": "", "mPa": "", "KN": "", "furlong": "", "": "", "/": "", "m/": "", "degC/m": "",
 		"kN": "kN", "kn": "kn", "Nm": "N.m", "NM": "nmi", "$": "USD", "m/1": "", "lb/gal_us": "lb/gal_us",
