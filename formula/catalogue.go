@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"oakum/calc"
+	"oakum/formula/afloat"
 	"oakum/formula/docking"
 	"oakum/formula/flooding"
 	"oakum/formula/plating"
@@ -13,6 +14,7 @@ import (
 // Methods lists every method of the catalogue, subject by subject.
 func Methods() []calc.Method {
 	return slices.Concat(
+		afloat.Methods(),
 		docking.Methods(),
 		flooding.Methods(),
 		plating.Methods(),
