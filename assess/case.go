@@ -1,0 +1,108 @@
+package assess
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"encoding/json"
+	"sync"
+
+	"oakum/dossier"
+	"oakum/field"
+	"oakum/formula/hullform"
+	"oakum/quantity"
+	"oakum/ship"
+)
+
+// inquiry is one assessment under way: what it reads, and what it has worked out so far.
+type inquiry struct {
+	d    *dossier.Dossier
+	plan Plan
+	day  quantity.Date
+	book *Book
+
+	particulars      ship.Particulars
+	particularsHead  dossier.Head
+	particularsKnown bool
+	hull             func() (*hullform.Hull, error)
+}
+
+func newCase(d *dossier.Dossier, p Plan, day quantity.Date) *inquiry {
+	c := &inquiry{d: d, plan: p, day: day, book: newBook()}
+	for _, e := range dossier.All[ship.Particulars](d) {
+		c.particulars, c.particularsHead, c.particularsKnown = e.Body, e.Head, true
+	}
+	c.hull = sync.OnceValues(func() (*hullform.Hull, error) { return HullOf(d) })
+	return c
+}
+
+func (c *inquiry) name() string {
+	if c.particulars.Name == "" {
+		return "a ship without a name yet"
+	}
+	return c.particulars.Name
+}
+
+// snapshot is the SHA-256 over every record read, the plan and the day: a published figure names it.
+func (c *inquiry) snapshot() string {
+	h := sha256.New()
+	e := json.NewEncoder(h)
+	for _, k := range dossier.Kinds() {
+		for _, r := range c.d.Records(k.Name) {
+			e.Encode([]any{k.Name, r.ID, r.Version, r.At})
+		}
+	}
+	e.Encode([]any{c.plan, c.day})
+	return hex.EncodeToString(h.Sum(nil))
+}
+
+// HullOf builds the hull from the dossier's hull form; it refuses with a *field.Error naming what is missing.
+func HullOf(d *dossier.Dossier) (*hullform.Hull, error) {
+	var lbp, beam float64
+	for _, e := range dossier.All[ship.Particulars](d) {
+		if e.Body.LBP != nil {
+			lbp = *e.Body.LBP
+		}
+		if e.Body.Beam != nil {
+			beam = *e.Body.Beam
+		}
+	}
+	for _, e := range dossier.All[ship.HullForm](d) {
+		h, err := hullOf(e.Body)
+		if err != nil {
+			return nil, err
+		}
+		if lbp > 0 {
+			if h, err = h.WithLength(lbp); err != nil {
+				return nil, err
+			}
+		}
+		if beam > 0 {
+			if h, err = h.WithBeam(beam); err != nil {
+				return nil, err
+			}
+		}
+		return h, nil
+	}
+	return nil, field.Refuse("hull_form", "no hull form is entered yet: give a table of offsets or a mesh on the Ship page")
+}
+
+func hullOf(f ship.HullForm) (*hullform.Hull, error) {
+	if len(f.Stations) > 0 {
+		return hullform.FromOffsets(hullform.Offsets{Stations: f.Stations, Waterlines: f.Waterlines, HalfBreadths: f.HalfBreadths})
+	}
+	m := hullform.Mesh{}
+	for _, v := range f.Vertices {
+		if len(v) != 3 {
+			return nil, field.Refuse("vertices", "each corner of the mesh needs x, y and z; one has %d numbers", len(v))
+		}
+		m.Vertices = append(m.Vertices, hullform.Point{X: v[0], Y: v[1], Z: v[2]})
+	}
+	for _, t := range f.Triangles {
+		if len(t) != 3 {
+			return nil, field.Refuse("triangles", "each triangle needs three corner numbers; one has %d", len(t))
+		}
+		m.Triangles = append(m.Triangles, [3]int{t[0], t[1], t[2]})
+	}
+	h, _, err := hullform.New(m)
+	return h, err
+}
