@@ -1,0 +1,24 @@
+import type { Entry, Field, Kind } from '../api/contract'
+import { csv } from '../parts/csv'
+
+/** The column of a field: its key, with the unit where there is one. The importer reads both back. */
+export function head(f: Field): string {
+  return f.unit && f.unit !== '-' ? `${f.key} [${f.unit}]` : f.key
+}
+
+/** The fields of a kind that fit a cell. */
+export function columns(kind: Kind): Field[] {
+  return kind.fields.filter((f) => !['table', 'group', 'grid', 'hull'].includes(f.type))
+}
+
+/** An empty table to fill in away from the machine. */
+export function template(kind: Kind): string {
+  return csv([columns(kind).map(head)])
+}
+
+/** What a record is called in a list: the first of its entries that names it. */
+export function nameOf(kind: Kind, entry: Entry): string {
+  const keys = ['name', 'title', 'number', 'what', 'question', 'item', 'description', 'place', 'frame', 'date']
+  const found = keys.map((key) => entry.body[key]).find((value) => typeof value === 'string' && value !== '')
+  return typeof found === 'string' ? found : `${kind.title} ${entry.id.slice(-6)}`
+}

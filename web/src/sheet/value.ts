@@ -1,0 +1,36 @@
+import type { SheetLine } from '../api/contract'
+import { unitText } from '../quantity/unit'
+import { text, words } from '../text'
+
+/** One line of a sheet as it is read: its own text, or its value in words. Tables are shown as tables and say nothing here. */
+export function read(line: SheetLine): string {
+  if (line.text) return line.text
+  return plain(line.value, line.unit)
+}
+
+export function plain(value: unknown, unit = ''): string {
+  const after = unitText(unit) ? ` ${unitText(unit)}` : ''
+  if (value === null || value === undefined || value === '') return text.figure.unknown
+  if (typeof value === 'boolean') return value ? text.form.yes : text.form.no
+  if (Array.isArray(value)) return value.map((one) => plain(one)).join('; ') + after
+  if (typeof value === 'object') return Object.entries(value).map(([key, one]) => `${words(key)}: ${plain(one)}`).join('; ')
+  return String(value) + after
+}
+
+/** The rows of a line that is a table: a list of records. */
+export function rows(line: SheetLine): Record<string, unknown>[] | undefined {
+  const { value } = line
+  if (!Array.isArray(value) || value.length === 0) return undefined
+  return value.every((row) => row !== null && typeof row === 'object' && !Array.isArray(row)) ? value : undefined
+}
+
+/** The whole sheet as rows for a spreadsheet. */
+export function asRows(sheet: { inputs: SheetLine[]; results: SheetLine[] }): unknown[][] {
+  const of = (part: string, lines: SheetLine[]) =>
+    lines.map((l) => [part, l.key, l.symbol ?? '', l.label, l.value, l.unit, l.p10, l.p50, l.p90, l.basis ?? '', l.basis_note ?? ''])
+  return [
+    ['part', 'key', 'symbol', 'label', 'value', 'unit', 'p10', 'p50', 'p90', 'basis', 'basis note'],
+    ...of('input', sheet.inputs),
+    ...of('result', sheet.results),
+  ]
+}

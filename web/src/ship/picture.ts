@@ -1,0 +1,183 @@
+// Her drawing as lines on paper: metres, x to the right (forward), y down. One picture a view; PictureView draws any of them.
+import type { Drawing, Mark, Point } from '../api/contract'
+import { text } from '../text'
+
+export interface Box {
+  x: number
+  y: number
+  w: number
+  h: number
+}
+
+export interface Line {
+  points: Point[]
+  /** heavy is her outline, plain a line of hers, faint a line to read by. */
+  weight: 'heavy' | 'plain' | 'faint'
+}
+
+export interface Label {
+  at: Point
+  text: string
+  /** Which end of the text stands at the point. */
+  anchor: 'start' | 'middle' | 'end'
+}
+
+export interface Picture {
+  name: ViewName
+  content: Box
+  lines: Line[]
+  labels: Label[]
+  /** Frames along the foot, where x runs along the ship. */
+  frames: Drawing['frames']
+  /** Where a mark stands in this view. */
+  place: (mark: Mark) => Point
+}
+
+export const views = ['profile', 'plan', 'sections', 'shell'] as const
+export type ViewName = (typeof views)[number]
+
+export function picture(name: ViewName, d: Drawing): Picture {
+  const draw = { profile, plan, sections, shell }[name]
+  const drawn = draw(d)
+  return { ...drawn, name, content: around(drawn.lines) }
+}
+
+/** Whether her lines are known at all. */
+export function hasForm(d: Drawing): boolean {
+  return d.profile.outline.length > 2
+}
+
+type Drawn = Omit<Picture, 'name' | 'content'>
+
+function profile(d: Drawing): Drawn {
+  const up = ([x, z]: Point): Point => [x, -z]
+  const ends = extent(d.profile.outline, 0)
+  const waterlines = d.profile.waterlines.map((w) => w.points ?? ([[ends[0], w.z], [ends[1], w.z]] as Point[]))
+  return {
+    lines: [
+      ...waterlines.map((points): Line => ({ points: points.map(up), weight: 'faint' })),
+      { points: closed(d.profile.outline).map(up), weight: 'heavy' },
+      { points: d.profile.deck.map(up), weight: 'plain' },
+    ],
+    labels: d.profile.waterlines.flatMap((w) => (w.label ? [{ at: [ends[1], -w.z] as Point, text: w.label, anchor: 'start' as const }] : [])),
+    frames: d.frames,
+    place: (m) => [m.x, -m.z],
+  }
+}
+
+/** Seen from above with the bow to the right, port is up. */
+function plan(d: Drawing): Drawn {
+  const port = ([x, y]: Point): Point => [x, -Math.abs(y)]
+  const starboard = ([x, y]: Point): Point => [x, Math.abs(y)]
+  const both = (points: Point[], weight: Line['weight']): Line[] => [
+    { points: points.map(port), weight },
+    { points: points.map(starboard), weight },
+  ]
+  const ends = extent(d.plan.outline, 0)
+  return {
+    lines: [
+      { points: [[ends[0], 0], [ends[1], 0]], weight: 'faint' },
+      ...d.plan.waterlines.flatMap((w) => both(w.points, 'faint')),
+      ...both(d.plan.outline, 'heavy'),
+    ],
+    labels: sides(d.plan.outline, ends[0]),
+    frames: d.frames,
+    place: (m) => [m.x, m.side === 'S' ? Math.abs(m.y) : m.side === 'P' ? -Math.abs(m.y) : 0],
+  }
+}
+
+/** The body plan: after sections on the left, forward ones on the right. */
+function sections(d: Drawing): Drawn {
+  const middle = d.particulars.length / 2
+  const way = (x: number) => (x < middle ? -1 : 1)
+  const lines = d.sections.map(({ x, points }): Line => ({ points: points.map(([y, z]) => [way(x) * Math.abs(y), -z]), weight: 'plain' }))
+  const half = Math.max(d.particulars.beam / 2, ...d.sections.flatMap((s) => s.points.map(([y]) => Math.abs(y))))
+  const top = Math.max(d.particulars.depth, ...d.sections.flatMap((s) => s.points.map(([, z]) => z)))
+  return {
+    lines: [
+      { points: [[0, 0], [0, -top]], weight: 'faint' },
+      { points: [[-half, 0], [half, 0]], weight: 'faint' },
+      ...lines,
+    ],
+    labels: [
+      { at: [-half, 0], text: text.drawing.aft, anchor: 'start' },
+      { at: [half, 0], text: text.drawing.fore, anchor: 'end' },
+    ],
+    frames: [],
+    place: (m) => [way(m.x) * Math.abs(m.y), -m.z],
+  }
+}
+
+/** The shell opened out from the keel: port above, starboard below. */
+function shell(d: Drawing): Drawn {
+  const signs = [-1, 1]
+  const edges = d.strakes.flatMap((s) => [s.lower, s.upper].filter((edge) => edge.length > 1))
+  const out = (points: Point[], sign: number): Point[] => points.map(([x, g]) => [x, sign * g])
+  const ends = extent(edges.flat(), 0)
+  const across: Line[] = d.frames
+    .filter((f) => f.x >= ends[0] && f.x <= ends[1])
+    .map((f) => ({ points: signs.map((sign): Point => [f.x, sign * reach(d, f.x)]), weight: 'faint' }))
+  return {
+    lines: [
+      ...across,
+      ...signs.flatMap((sign) => edges.map((edge): Line => ({ points: out(edge, sign), weight: 'plain' }))),
+      { points: [[ends[0], 0], [ends[1], 0]], weight: 'heavy' },
+    ],
+    labels: [
+      ...signs.flatMap((sign) => d.strakes.filter((s) => s.lower.length > 0 && s.upper.length > 0).map((s) => strakeLabel(s, sign))),
+      ...sides(edges.flat(), ends[1], 'end'),
+    ],
+    frames: d.frames,
+    place: (m) => [m.x, m.side === 'S' ? m.girth : m.side === 'P' ? -m.girth : 0],
+  }
+}
+
+/** The name of a strake stands in the middle of its length, between its edges. */
+function strakeLabel(s: Drawing['strakes'][number], sign: number): Label {
+  const lower = s.lower[Math.floor(s.lower.length / 2)]!
+  const upper = s.upper[Math.floor(s.upper.length / 2)]!
+  return { at: [lower[0], (sign * (lower[1] + upper[1])) / 2], text: s.name, anchor: 'middle' }
+}
+
+function reach(d: Drawing, x: number): number {
+  return Math.max(0, ...d.strakes.map((s) => along(s.upper, x)))
+}
+
+/** The value of a line at x, straight between its points, nothing outside them. */
+export function along(line: Point[], x: number): number {
+  const after = line.findIndex(([at]) => at >= x)
+  if (after < 0 || (after === 0 && line[0]![0] > x)) return 0
+  const [x1, y1] = line[after]!
+  if (after === 0 || x1 === x) return y1
+  const [x0, y0] = line[after - 1]!
+  return y0 + ((y1 - y0) * (x - x0)) / (x1 - x0)
+}
+
+function sides(points: Point[], x: number, anchor: Label['anchor'] = 'start'): Label[] {
+  const out = Math.max(0, ...points.map(([, y]) => Math.abs(y)))
+  return [
+    { at: [x, -out], text: text.drawing.port, anchor },
+    { at: [x, out], text: text.drawing.starboard, anchor },
+  ]
+}
+
+function closed(points: Point[]): Point[] {
+  return points.length > 2 ? [...points, points[0]!] : points
+}
+
+function extent(points: Point[], axis: 0 | 1): [number, number] {
+  if (points.length === 0) return [0, 0]
+  let [low, high] = [Infinity, -Infinity]
+  for (const p of points) {
+    low = Math.min(low, p[axis])
+    high = Math.max(high, p[axis])
+  }
+  return [low, high]
+}
+
+function around(lines: Line[]): Box {
+  const points = lines.flatMap((l) => l.points)
+  const [x0, x1] = extent(points, 0)
+  const [y0, y1] = extent(points, 1)
+  return { x: x0, y: y0, w: x1 - x0 || 1, h: y1 - y0 || 1 }
+}
