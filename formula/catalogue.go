@@ -9,6 +9,7 @@ import (
 	"oakum/formula/docking"
 	"oakum/formula/flooding"
 	"oakum/formula/plating"
+	"oakum/formula/protection"
 )
 
 // Methods lists every method of the catalogue, subject by subject.
@@ -18,6 +19,7 @@ func Methods() []calc.Method {
 		docking.Methods(),
 		flooding.Methods(),
 		plating.Methods(),
+		protection.Methods(),
 	)
 }
 
