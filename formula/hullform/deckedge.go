@@ -3,7 +3,7 @@ package hullform
 import "math"
 
 // deckEdge are the corners where side meets weather deck: ends of sharp, outward edges (more than 25 degrees) between a facet that faces mostly up
-// and one that doesn't; and the rims of openings. A round hull has none.
+// and one that doesn't; and the rims of openings. A round hull has none but at its ends.
 func deckEdge(m Mesh, rims []Point) []Point {
 	up := make([]Point, len(m.Triangles))
 	for i := range up {
@@ -43,5 +43,5 @@ func (m Mesh) outwardEdge(a, b int, e [2]int) bool {
 	return false
 }
 
-// DeckEdge are the points where side meets weather deck, in no order; empty for a round hull.
+// DeckEdge are the points where side meets weather deck, in no order; a round hull has none but at its ends.
 func (h *Hull) DeckEdge() []Point { return h.edge }
