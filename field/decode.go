@@ -289,15 +289,15 @@ func (in *Input) text(path string, f Field, raw any, v reflect.Value) error {
 	if !ok {
 		return Refuse(path, "%s must be text", path)
 	}
-	if f.Enum != nil && s != "" && !slices.Contains(f.Enum, s) {
-		return Refuse(path, "%s must be one of %s, not %q", path, strings.Join(f.Enum, ", "), s)
-	}
 	in.Given[path] = Given{Text: s}
 	if u, ok := v.Addr().Interface().(encoding.TextUnmarshaler); ok {
 		if err := u.UnmarshalText([]byte(s)); err != nil {
 			return Refuse(path, "%v", err)
 		}
 		return nil
+	}
+	if f.Enum != nil && s != "" && !slices.Contains(f.Enum, s) {
+		return Refuse(path, "%s must be one of %s, not %q", path, strings.Join(f.Enum, ", "), s)
 	}
 	v.SetString(s)
 	return nil

@@ -142,6 +142,8 @@ func sort(t reflect.Type, enum []string, fail func(string, ...any)) (Type, []Fie
 	switch {
 	case t == dateType:
 		return Date, nil
+	case textual(t) && enum != nil:
+		return Enum, nil
 	case textual(t):
 		return Text, nil
 	}
