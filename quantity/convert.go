@@ -34,7 +34,7 @@ func Convert(v float64, from, to string) (float64, error) {
 		return 0, err
 	}
 	if f.Dim != t.Dim {
-		return 0, fmt.Errorf("%s is a unit of %s, %s of %s: one does not convert into the other", f.Key, f.Dim, t.Key, t.Dim)
+		return 0, mismatch(f, t)
 	}
 	if f.Key == t.Key {
 		return finite(v, v, from)
@@ -47,6 +47,14 @@ func SameDimension(a, b string) bool {
 	x, okA := Lookup(a)
 	y, okB := Lookup(b)
 	return okA && okB && x.Dim == y.Dim
+}
+
+// mismatch says why one unit does not become the other.
+func mismatch(from, to Unit) error {
+	if isMoney(from) && isMoney(to) {
+		return fmt.Errorf("%s does not convert into %s: no rate of exchange is known", from.Key, to.Key)
+	}
+	return fmt.Errorf("%s is a unit of %s, not of %s as %s is", from.Key, from.Dim, to.Dim, to.Key)
 }
 
 func finite(result, v float64, unit string) (float64, error) {

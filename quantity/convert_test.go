@@ -148,9 +148,9 @@ func TestConversionRefuses(t *testing.T) {
 		from, to string
 		says     string
 	}{
-		{1, "EUR", "USD", "does not convert"}, {1, "m", "kg", "m is a unit of length, kg of mass"}, {1, "ton", "kg", "long_ton or t or short_ton"},
+		{1, "EUR", "USD", "does not convert"}, {1, "m", "kg", "m is a unit of length, not of mass as kg is"}, {1, "ton", "kg", "long_ton or t or short_ton"},
 		{1, "gal", "L", "gal_us or gal_imp"}, {1, "furlong", "m", `"furlong" is not known`}, {math.NaN(), "m", "mm", "not a finite"},
-		{math.MaxFloat64, "km", "m", "not a finite"}, {math.Inf(1), "m", "m", "not a finite"}, {1, "y", "d", "does not convert"},
+		{math.MaxFloat64, "km", "m", "not a finite"}, {math.Inf(1), "m", "m", "not a finite"}, {1, "y", "d", "not of time"},
 	} {
 		got, err := Convert(c.v, c.from, c.to)
 		if err == nil || !strings.Contains(err.Error(), c.says) || got != 0 {

@@ -248,7 +248,7 @@ func TestParseWords(t *testing.T) {
 func TestParseRefuses(t *testing.T) {
 	for _, c := range []struct{ text, column, says string }{
 		{"abc", "mm", "no number; expected a number in mm, or one with another unit of length"},
-		{"12 kg", "mm", "kg is a unit of mass, not of length"},
+		{"12 kg", "mm", "kg is a unit of mass, not of length as mm is"},
 		{"12 furlongs", "mm", `unit "furlongs" is not known`},
 		{"12 13", "mm", "more than one reading"},
 		{".187/.201", "in", "more than one reading"},

@@ -1,9 +1,6 @@
 package quantity
 
-import (
-	"fmt"
-	"strings"
-)
+import "strings"
 
 // units lists the units that the text after the number may name.
 func (h Habit) units(spelling string, n numeral, c *cell) ([]Unit, error) {
@@ -42,10 +39,8 @@ func (h Habit) fitting(text string, found []Unit, c *cell) ([]Unit, error) {
 		}
 	}
 	switch {
-	case len(fits) == 0 && isMoney(found[0]) && isMoney(c.column):
-		return nil, fmt.Errorf("%s is not %s and no rate of exchange is known", found[0].Key, c.column.Key)
 	case len(fits) == 0:
-		return nil, fmt.Errorf("%s is a unit of %s, not of %s", found[0].Key, found[0].Dim, c.column.Dim)
+		return nil, mismatch(found[0], c.column)
 	case len(fits) == 1:
 		return fits, nil
 	case len(meant) == 1:

@@ -17,7 +17,7 @@ var table = newIndex(slices.Concat(
 	lengthUnits, plateUnits, areaUnits, volumeUnits,
 	massUnits, densityUnits, forceUnits, momentUnits, pressureUnits,
 	flowUnits, velocityUnits, timeUnits, angleUnits, temperatureUnits, powerUnits,
-	electricUnits, fractionUnits, currencyUnits,
+	potentialUnits, currentUnits, resistivityUnits, fractionUnits, currencyUnits,
 ))
 
 func newIndex(rows []Unit) *index {
