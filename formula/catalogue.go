@@ -8,8 +8,10 @@ import (
 	"oakum/formula/afloat"
 	"oakum/formula/docking"
 	"oakum/formula/flooding"
+	"oakum/formula/gland"
 	"oakum/formula/plating"
 	"oakum/formula/protection"
+	"oakum/formula/reliability"
 )
 
 // Methods lists every method of the catalogue, subject by subject.
@@ -18,8 +20,10 @@ func Methods() []calc.Method {
 		afloat.Methods(),
 		docking.Methods(),
 		flooding.Methods(),
+		gland.Methods(),
 		plating.Methods(),
 		protection.Methods(),
+		reliability.Methods(),
 	)
 }
 
