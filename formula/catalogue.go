@@ -12,6 +12,7 @@ import (
 	"oakum/formula/plating"
 	"oakum/formula/protection"
 	"oakum/formula/reliability"
+	"oakum/formula/tow"
 )
 
 // Methods lists every method of the catalogue, subject by subject.
@@ -24,6 +25,7 @@ func Methods() []calc.Method {
 		plating.Methods(),
 		protection.Methods(),
 		reliability.Methods(),
+		tow.Methods(),
 	)
 }
 
