@@ -12,6 +12,7 @@ import (
 	"oakum/formula/plating"
 	"oakum/formula/protection"
 	"oakum/formula/reliability"
+	"oakum/formula/seawater"
 	"oakum/formula/tow"
 )
 
@@ -24,6 +25,7 @@ func Methods() []calc.Method {
 		gland.Methods(),
 		plating.Methods(),
 		protection.Methods(),
+		seawater.Methods(),
 		reliability.Methods(),
 		tow.Methods(),
 	)

@@ -21,7 +21,7 @@ type Ref struct {
 
 // Works lists every work, sorted by key.
 func Works() []Work {
-	all := slices.Concat(general, afloat, docking, flooding, gland, plating, protection, coating, outlook, choice, money, handling, berth, calendar, record)
+	all := slices.Concat(general, afloat, docking, flooding, gland, plating, protection, coating, water, outlook, choice, money, handling, berth, calendar, record)
 	slices.SortFunc(all, func(a, b Work) int {
 		if a.Key < b.Key {
 			return -1
