@@ -5,4 +5,4 @@ package gland
 import "oakum/calc"
 
 // Methods lists the subject's methods.
-func Methods() []calc.Method { return []calc.Method{Rings} }
+func Methods() []calc.Method { return []calc.Method{Rings, Pressure, Leak, Crush} }
