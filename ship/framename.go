@@ -4,6 +4,8 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"oakum/quantity"
 )
@@ -13,7 +15,10 @@ var (
 	frameNumber = regexp.MustCompile(`^([+-]?\d{1,4})(?:\s*([½¼¾])|(?:\s+|-)(1/2|1/4|3/4)|[.,](\d{1,6}))?$`)
 	frameLetter = regexp.MustCompile(`^(?i)([A-Z]{1,3})(?:\s*([½¼¾])|(?:\s+|-)(1/2|1/4|3/4))?$`)
 	frameOffset = regexp.MustCompile(`^(.*?[\dA-Za-z½¼¾])\s*([+-])\s*(\d+(?:[.,]\d+)?(?:\s*\d+/\d+)?)\s*(m|mm|cm|in|ins|inch|inches|ft|feet|["'″′])?\.?$`)
-	frameRange  = regexp.MustCompile(`^(.+?)\s*(?:to|bis|till|til|tot|à|–|—|\.\.+|-|/|&)\s*(.+)$`)
+	frameRanges = []*regexp.Regexp{ // words first: "37 1/2 to 39" has a stroke too
+		regexp.MustCompile(`^(.+?)\s*(?:to|bis|till|til|tot|à|–|—|\.\.+)\s*(.+)$`),
+		regexp.MustCompile(`^(.+?)\s*[-/&]\s*(.+)$`),
+	}
 )
 
 var (
@@ -21,7 +26,23 @@ var (
 	quarter = map[string]string{"½": "½", "¼": "¼", "¾": "¾", "1/2": "½", "1/4": "¼", "3/4": "¾"}
 )
 
-// Frame is a frame as a number or a letter with a share of the space beyond it.
+// withoutFrameWord takes "fr.", "Spant", "couple" off the front; said tells whether one stood there. A word that only begins so is left.
+func withoutFrameWord(text string) (rest string, said bool) {
+	text = strings.TrimSpace(text)
+	word := frameWord.FindString(text)
+	rest = text[len(word):]
+	next, _ := utf8.DecodeRuneInString(rest)
+	last, _ := utf8.DecodeLastRuneInString(word)
+	switch {
+	case word == "", unicode.IsLetter(last) && unicode.IsLetter(next):
+		return text, false
+	case len(word) < 2 && (next < '0' || next > '9'), rest == "":
+		return text, false
+	}
+	return rest, true
+}
+
+// frame is a frame as a number or a letter with a share of the space beyond it.
 type frame struct {
 	number float64 // where letter is empty
 	letter string
@@ -45,7 +66,7 @@ func readFrame(text string) (frame, bool) {
 		}
 		return frame{number: whole + part}, true
 	}
-	if m := frameLetter.FindStringSubmatch(text); m != nil {
+	if m := frameLetter.FindStringSubmatch(text); m != nil && (len(text) < 2 || frameWord.FindString(text) != text) {
 		return frame{letter: strings.ToUpper(m[1]), share: halves[m[2]] + halves[m[3]]}, true
 	}
 	return frame{}, false

@@ -256,8 +256,7 @@ var looseStrake = regexp.MustCompile(`^(.*[\d½¼¾])\s+([A-Za-z]{1,2}\d{0,2})(?
 
 // takeLoose reads a frame with what people write after it: "Fr 37 1/2 C P".
 func (p *Place) takeLoose(part string) error {
-	text := frameWord.ReplaceAllString(part, "")
-	said := text != part
+	text, said := withoutFrameWord(part)
 	if m := looseStrake.FindStringSubmatch(text); m != nil {
 		if side, err := ParseSide(m[2]); err != nil || m[3] != "" || side == Centre {
 			if err := set("strake", &p.Strake, m[2]); err != nil {

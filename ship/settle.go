@@ -31,7 +31,7 @@ func (p *Place) settleFrame() {
 			p.Side, text = side, strings.TrimSpace(m[1])
 		}
 	}
-	bare := frameWord.ReplaceAllString(text, "")
+	bare, _ := withoutFrameWord(text)
 	if f, ok := readFrame(bare); ok {
 		p.Frame = f.String()
 		return
@@ -41,9 +41,14 @@ func (p *Place) settleFrame() {
 		p.Frame, p.Offset = f.String(), &offset
 		return
 	}
-	if m := frameRange.FindStringSubmatch(bare); m != nil && p.FrameTo == "" {
+	for _, rx := range frameRanges {
+		m := rx.FindStringSubmatch(bare)
+		if m == nil || p.FrameTo != "" {
+			continue
+		}
 		from, okFrom := readFrame(m[1])
-		to, okTo := readFrame(frameWord.ReplaceAllString(strings.TrimSpace(m[2]), ""))
+		end, _ := withoutFrameWord(m[2])
+		to, okTo := readFrame(end)
 		if okFrom && okTo {
 			p.Frame, p.FrameTo = from.String(), to.String()
 			return
@@ -54,7 +59,8 @@ func (p *Place) settleFrame() {
 
 func frameOrText(text string) string {
 	text = strings.TrimSpace(text)
-	if f, ok := readFrame(frameWord.ReplaceAllString(text, "")); ok {
+	bare, _ := withoutFrameWord(text)
+	if f, ok := readFrame(bare); ok {
 		return f.String()
 	}
 	return text

@@ -16,25 +16,25 @@ const (
 	Both      Side = "both"
 )
 
-// sides holds the spellings met in reports and drawings, in small letters without points, brackets and spaces.
+// sides holds the spellings met in reports and drawings, in small letters without points and brackets.
 var sides = map[string]Side{
-	"p": Port, "ps": Port, "port": Port, "portside": Port, "l": Port, "left": Port, "lhs": Port, "larboard": Port,
+	"p": Port, "ps": Port, "port": Port, "port side": Port, "portside": Port, "l": Port, "left": Port, "lhs": Port, "larboard": Port,
 	"bb": Port, "ba": Port, "backbord": Port, "babord": Port, "bâbord": Port, "bakboord": Port, "babor": Port, "sinistra": Port, "bombordo": Port,
-	"s": Starboard, "sb": Starboard, "stb": Starboard, "stbd": Starboard, "stbdside": Starboard, "sbd": Starboard, "starboard": Starboard,
-	"starboardside": Starboard, "r": Starboard, "right": Starboard, "rhs": Starboard,
+	"s": Starboard, "sb": Starboard, "stb": Starboard, "stbd": Starboard, "stbd side": Starboard, "sbd": Starboard, "starboard": Starboard,
+	"starboard side": Starboard, "r": Starboard, "right": Starboard, "rhs": Starboard,
 	"tr": Starboard, "steuerbord": Starboard, "styrbord": Starboard, "tribord": Starboard, "stuurboord": Starboard, "estribor": Starboard, "dritta": Starboard, "estibordo": Starboard,
-	"c": Centre, "cl": Centre, "ctr": Centre, "centre": Centre, "center": Centre, "centreline": Centre, "centerline": Centre, "mid": Centre, "middle": Centre,
+	"c": Centre, "cl": Centre, "c/l": Centre, "centre line": Centre, "center line": Centre, "ctr": Centre, "centre": Centre, "center": Centre, "centreline": Centre, "centerline": Centre, "mid": Centre, "middle": Centre,
 	"mittschiffs": Centre, "midtskips": Centre, "milieu": Centre,
 	"both": Both, "ps&sb": Both, "p&s": Both, "p+s": Both, "p/s": Both, "s/p": Both, "ps/sb": Both, "bb/stb": Both, "bb+stb": Both, "port&starboard": Both,
-	"portandstarboard": Both, "pands": Both, "bothsides": Both, "beide": Both, "b": Both,
+	"port and starboard": Both, "p and s": Both, "both sides": Both, "p)(s": Both, "beide": Both, "b": Both,
 }
 
-var sideMarks = strings.NewReplacer(".", "", "(", "", ")", "", " ", "", "\u00a0", "", "'", "", "-", "")
+var sideMarks = strings.NewReplacer(".", "", "\u00a0", " ", "'", "", " & ", "&", " + ", "+", " / ", "/", "-", "")
 
 // ParseSide reads a side as people write it: P, stbd, BB, StB, bâbord, (s), both. The empty text is the unknown side. A side must not be
 // guessed: what has two readings is refused.
 func ParseSide(text string) (Side, error) {
-	word := sideMarks.Replace(strings.ToLower(strings.TrimSpace(text)))
+	word := strings.Trim(sideMarks.Replace(strings.ToLower(text)), " ()")
 	if word == "" || word == "?" {
 		return "", nil
 	}
