@@ -65,7 +65,7 @@ func settle(u Unit) (Unit, bool) {
 	if rows := table.row(u.Key); len(rows) == 1 {
 		return rows[0], true
 	}
-	u.Symbol = symbol(u.Key)
+	u.Symbol = symbol(strings.TrimPrefix(u.Key, "money")) // "/d" after an amount of the ship's money
 	u.Dim = Dimension(u.base)
 	if base, ok := table.byBase(u.base); ok {
 		u.Dim, u.Digits, u.base = base.Dim, base.Digits, base.Key

@@ -51,6 +51,9 @@ func SameDimension(a, b string) bool {
 
 // mismatch says why one unit does not become the other.
 func mismatch(from, to Unit) error {
+	if isMoney(from) && to.Dim == DimMoney {
+		return fmt.Errorf("the amount is wanted in the ship's currency, without %s", from.Key)
+	}
 	if isMoney(from) && isMoney(to) {
 		return fmt.Errorf("%s does not convert into %s: no rate of exchange is known", from.Key, to.Key)
 	}

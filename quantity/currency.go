@@ -2,7 +2,10 @@ package quantity
 
 // A currency is a dimension of its own: no rate of exchange is a constant, so
 // no unit converts one into another.
-// "money" is an amount in the one currency of the ship's particulars: records and methods that know no currency use it.
+//
+// "money" is an amount in the one currency of the ship's particulars: records
+// and methods that know no currency use it. It is printed without a word; to
+// show the currency, print the same value in the unit of that currency.
 var currencyUnits = []Unit{
 	{Key: "money", Dim: DimMoney, Name: "money", Plural: "money", Scale: 1, Digits: 2},
 	{Key: "EUR", Dim: DimEuro, Name: "euro", Scale: 1, Digits: 2, Aliases: []string{"€"}},

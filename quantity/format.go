@@ -100,7 +100,7 @@ func shown(number string) float64 {
 }
 
 // hugs tells whether a unit stands close to its number: 12°, not 12 °.
-func hugs(symbol string) bool { return symbol == "°" }
+func hugs(symbol string) bool { return symbol == "°" || strings.HasPrefix(symbol, "/") }
 
 // Range prints two base values with one unit: "9.1 to 11.8 mm". Values that
 // look the same are printed once.

@@ -8,9 +8,10 @@ import (
 // Habit says how the writer of a sheet writes. It settles what a text alone
 // leaves open; the zero Habit settles nothing.
 type Habit struct {
-	Decimal Decimal   // decimal point or comma
-	Dates   DateOrder // order of day, month and year
-	Units   []string  // units meant by "tons", "gal", "#": "long_ton", "gal_imp", "lb_plate"
+	Decimal  Decimal   // decimal point or comma
+	Dates    DateOrder // order of day, month and year
+	Units    []string  // units meant by "tons", "gal", "#": "long_ton", "gal_imp", "lb_plate"
+	Currency string    // the ship's: "EUR 25" is then read in a column of money
 }
 
 // Decimal is the mark before the decimals.

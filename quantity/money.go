@@ -24,7 +24,7 @@ var errMoneyRange = errors.New("the amount is too large to be counted")
 // hundredth, halves away from zero.
 func NewMoney(value float64, currency string) (Money, error) {
 	u, ok := Lookup(currency)
-	if !ok || !isMoney(u) {
+	if !ok || !isMoney(u) || u.Dim == DimMoney {
 		return Money{}, fmt.Errorf("%q is not a currency known here", currency)
 	}
 	minor := math.Round(value * minorUnits)

@@ -36,6 +36,9 @@ func TestParseMoney(t *testing.T) {
 	if _, err := NewMoney(12, "kg"); err == nil {
 		t.Error("kilograms are no currency")
 	}
+	if _, err := NewMoney(12, "money"); err == nil {
+		t.Error("the ship's money names no currency")
+	}
 	for _, v := range []float64{math.NaN(), math.Inf(1), 1e15} {
 		if m, err := NewMoney(v, "EUR"); err == nil {
 			t.Errorf("NewMoney(%v) = %s", v, m)

@@ -39,12 +39,12 @@ func (n *NoValue) Error() string {
 var words = map[string]Meaning{
 	"": Blank, ".": NotTaken, "-": NotTaken, "--": NotTaken, "---": NotTaken, "----": NotTaken, "x": NotTaken, "xx": NotTaken,
 	"xxx": NotTaken, "not taken": NotTaken, "nt": NotTaken, "n/t": NotTaken, "nr": NotTaken, "n/r": NotTaken, "no reading": NotTaken,
-	"none": NotTaken, "missed": NotTaken,
-	"n/a": NotApplicable, "na": NotApplicable, "n.a.": NotApplicable, "not applicable": NotApplicable, "#n/a": NotApplicable,
+	"missed": NotTaken,
+	"n/a":    NotApplicable, "na": NotApplicable, "n.a.": NotApplicable, "not applicable": NotApplicable, "#n/a": NotApplicable,
 	"n/e": NoEcho, "ne": NoEcho, "no echo": NoEcho, "noecho": NoEcho,
 	"?": NotKnown, "??": NotKnown, "unknown": NotKnown, "unk": NotKnown, "not known": NotKnown, "tbd": NotKnown, "tbc": NotKnown,
 	`"`: SameAsAbove, "do": SameAsAbove, "do.": SameAsAbove, "ditto": SameAsAbove, `-"-`: SameAsAbove, `- " -`: SameAsAbove,
-	"dry": Dry, "wet": Wet, "damp": Wet, "nil": Nil,
+	"dry": Dry, "wet": Wet, "damp": Wet, "nil": Nil, "none": Nil,
 	"no access": NoAccess, "n/acc": NoAccess, "inaccessible": NoAccess, "not opened": NoAccess,
 }
 

@@ -21,10 +21,12 @@ var (
 	digits   = regexp.MustCompile(`^(?:\d[\d.,]*|[.,]\d+)`)
 	exponent = regexp.MustCompile(`^[eE][+-]?\d{1,3}`)
 	mixed    = regexp.MustCompile(`^(?: ?- ?| )(\d{1,3})/(\d{1,3})`)
+	another  = regexp.MustCompile(`^ *[-/;,&]? *[.,]?\d`)
 	vulgar   = regexp.MustCompile(`^(\d{1,3})/(\d{1,3})`)
 )
 
 var (
+	errNoUnit    = errors.New("it has no unit")
 	errNoNumber  = errors.New("there is no number")
 	errGrouping  = errors.New("points and commas do not make one number")
 	errSeveral   = errors.New("there is more than one reading in it")
@@ -82,7 +84,7 @@ func ratio(upper, lower string) (float64, bool) {
 	n, _ := strconv.Atoi(upper)
 	d, _ := strconv.Atoi(lower)
 	switch d {
-	case 2, 3, 4, 5, 6, 8, 10, 12, 16, 32, 64:
+	case 2, 3, 4, 5, 6, 8, 16, 32, 64:
 		return float64(n) / float64(d), n < d
 	}
 	return 0, false

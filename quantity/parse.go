@@ -1,10 +1,8 @@
 package quantity
 
 import (
-	"errors"
 	"fmt"
 	"math"
-	"regexp"
 	"strings"
 )
 
@@ -153,15 +151,12 @@ func want(column Unit) string {
 	switch {
 	case column.Key == "":
 		return "a number with its unit"
-	case column.Symbol == "":
-		return "a number"
+	case column.Dim == DimMoney:
+		return "an amount"
 	case isMoney(column):
 		return "an amount in " + column.Key
+	case column.Symbol == "":
+		return "a number"
 	}
 	return fmt.Sprintf("a number in %s, or one with another unit of %s", column.Symbol, column.Dim)
 }
-
-var (
-	errNoUnit = errors.New("it has no unit")
-	severals  = regexp.MustCompile(`^ *[-/;,&]? *[.,]?\d`)
-)

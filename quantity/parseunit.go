@@ -14,7 +14,7 @@ func (h Habit) units(spelling string, n numeral, c *cell) ([]Unit, error) {
 	}
 	found := meanings(text)
 	if len(found) == 0 {
-		if severals.MatchString(spelling) {
+		if another.MatchString(spelling) {
 			return nil, errSeveral
 		}
 		return nil, &UnknownUnit{Spelling: clip(strings.TrimSpace(spelling))}
@@ -26,6 +26,9 @@ func (h Habit) units(spelling string, n numeral, c *cell) ([]Unit, error) {
 // that the column or the habit settles on.
 func (h Habit) fitting(text string, found []Unit, c *cell) ([]Unit, error) {
 	var fits, meant []Unit
+	if c.column.Dim == DimMoney && found[0].Key == h.Currency {
+		return []Unit{c.column}, nil
+	}
 	if u, ok := Lookup(text); ok && c.column.Key == "" && !sameDim(found) {
 		return []Unit{u}, nil // "lb" alone is a mass, "deg" an angle
 	}

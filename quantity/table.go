@@ -30,7 +30,7 @@ func newIndex(rows []Unit) *index {
 		if u.Plural == "" {
 			u.Plural = u.Name + "s"
 		}
-		if u.Symbol == "" && u.Dim != DimCount && u.Key != "-" {
+		if u.Symbol == "" && u.Dim != DimCount && u.Dim != DimMoney && u.Key != "-" {
 			u.Symbol = symbol(u.Key)
 		}
 		x.units = append(x.units, u)

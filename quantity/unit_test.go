@@ -49,6 +49,8 @@ L/m2: L/m2
 -: - % ppm mg/kg
 1: 1
 psu: psu
+money: money
+money/kg: money/kg
 EUR: EUR
 USD: USD
 GBP: GBP
