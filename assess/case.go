@@ -47,7 +47,7 @@ func (c *inquiry) snapshot() string {
 	h := sha256.New()
 	e := json.NewEncoder(h)
 	for _, k := range dossier.Kinds() {
-		for _, r := range c.d.Records(k.Name) {
+		for r := range c.d.Records(k.Name) {
 			e.Encode([]any{k.Name, r.ID, r.Version, r.At})
 		}
 	}
