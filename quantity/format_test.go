@@ -25,7 +25,7 @@ func TestFormat(t *testing.T) {
 		{float64(LongTon), "long_ton", 0, "1 long ton"}, {12 * float64(LongTon), "long_ton", 0, "12 long tons"}, {0.0118128, "mil", -1, "465 mils"},
 		{0.002, "gal/min", -1, "31.7 US gal/min"}, {1e5, "t.m/cm", -1, "1.0 t·m/cm"}, {0.25, "ohm.m", -1, "0.250 Ω·m"}, {1025.9, "kg/m3", -1, "1 026 kg/m³"},
 		{12.4, "EUR", -1, "12.40 EUR"}, {17955000, "EUR", -1, "17 955 000 EUR"}, {1234.56, "EUR", -1, "1 235 EUR"}, {1234.56, "EUR", 2, "1 234.56 EUR"},
-		{32.5, "EUR/kg", -1, "32.50 EUR/kg"}, {1234.5, "money", -1, "1 235"}, {6500.0 / 86400, "money/d", -1, "6 500/d"}, {3, "y", 0, "3 y"},
+		{32.5, "EUR/kg", -1, "32.50 EUR/kg"}, {1234.56, "money", -1, "1 235"}, {6500.0 / 86400, "money/d", -1, "6 500/d"}, {3, "y", 0, "3 y"},
 		{math.NaN(), "m", -1, "no value"}, {math.Inf(-1), "m", -1, "no value"}, {1, "blob", -1, "no value"},
 	} {
 		if got := spaced(Format(c.base, c.unit, c.digits)); got != c.want {

@@ -60,10 +60,11 @@ func (h Habit) number(s string) (numeral, error) {
 	return n.withExponent()
 }
 
-// continues tells whether a digit or a stroke follows, so that the last group
-// of three was no group.
+// continues tells whether a digit follows, or a stroke and a digit, so that the
+// last group of three was no group, or a fraction goes on.
 func continues(rest string) bool {
-	return rest != "" && (rest[0] >= '0' && rest[0] <= '9' || rest[0] == '/')
+	rest = strings.TrimPrefix(rest, "/")
+	return rest != "" && rest[0] >= '0' && rest[0] <= '9'
 }
 
 // fraction reads "3/8". The lower number must be one that rules and tapes
