@@ -35,7 +35,7 @@ type leaf struct {
 
 // Fill decodes loose values (as encoding/json gives them with UseNumber, or text from cells and forms) into the struct that to points to.
 // Numbers are taken in the declared unit, objects {"value","unit","sd"} and {"low","likely","high","unit"} are converted, text goes
-// through quantity.Parse. What is absent takes its default. Unknown keys, wrong dimensions and values out of bounds are refused with an *Error.
+// through quantity.ParseOne, which refuses a text with several meanings. What is absent takes its default. Unknown keys, wrong dimensions and values out of bounds are refused with an *Error.
 func Fill(to any, values map[string]any) (*Input, error) {
 	in := &Input{Given: map[string]Given{}}
 	if err := in.group("", Of(reflect.TypeOf(to)), values, reflect.ValueOf(to).Elem()); err != nil {

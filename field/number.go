@@ -57,7 +57,7 @@ func (in *Input) scalar(path string, f Field, raw any, g *Given) (float64, error
 }
 
 func typed(path string, f Field, text string, g *Given) (float64, error) {
-	r, err := quantity.Parse(text, unitOr(f.Unit))
+	r, err := quantity.ParseOne(text, unitOr(f.Unit))
 	if err != nil {
 		return 0, Refuse(path, "%s: %v", path, err)
 	}
