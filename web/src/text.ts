@@ -89,6 +89,7 @@ export const text = {
 
   drawing: {
     title: 'Her drawing',
+    sheet: 'All',
     profile: 'Profile',
     plan: 'Plan',
     sections: 'Sections',

@@ -24,7 +24,8 @@ export function round(from: number, to: number, about: number): number[] {
 
 /** A number to three figures, as a range wants it: never more than is known. */
 export function short(x: number): string {
-  if (Math.abs(x) >= 1000) return Math.round(x).toLocaleString('en', { useGrouping: true }).replaceAll(',', ' ')
+  if (Math.abs(x) >= 10_000) return Math.round(x).toLocaleString('en').replaceAll(',', ' ')
+  if (Math.abs(x) >= 1000) return String(Math.round(x)) // a year among them
   return String(tidy(Number(x.toPrecision(3))))
 }
 

@@ -16,9 +16,11 @@ export function template(kind: Kind): string {
   return csv([columns(kind).map(head)])
 }
 
+/** The entries that can name a record, best first. */
+export const naming = ['name', 'title', 'number', 'what', 'question', 'item', 'description', 'place', 'frame', 'date']
+
 /** What a record is called in a list: the first of its entries that names it. */
 export function nameOf(kind: Kind, entry: Entry): string {
-  const keys = ['name', 'title', 'number', 'what', 'question', 'item', 'description', 'place', 'frame', 'date']
-  const found = keys.map((key) => entry.body[key]).find((value) => typeof value === 'string' && value !== '')
+  const found = naming.map((key) => entry.body[key]).find((value) => typeof value === 'string' && value !== '')
   return typeof found === 'string' ? found : `${kind.title} ${entry.id.slice(-6)}`
 }

@@ -20,30 +20,44 @@ export function kinds(marks: readonly Mark[]): [string, number][] {
   return [...count].sort(([a], [b]) => a.localeCompare(b))
 }
 
-/** Which marks have room for their number: a mark closer than gap to one before it is drawn as a dot. The chosen one always has. */
-export function roomy(points: readonly Point[], gap: number, chosen: number): boolean[] {
-  const cells = new Map<string, Point[]>()
-  const cell = (x: number, y: number) => `${Math.floor(x / gap)} ${Math.floor(y / gap)}`
-  const take = (p: Point) => {
-    const key = cell(p[0], p[1])
-    cells.set(key, [...(cells.get(key) ?? []), p])
-  }
-  const free = ([x, y]: Point) => {
-    for (const dx of [-gap, 0, gap]) {
-      for (const dy of [-gap, 0, gap]) {
-        if (cells.get(cell(x + dx, y + dy))?.some(([a, b]) => Math.hypot(a - x, b - y) < gap)) return false
-      }
-    }
+/** A mark at one of its places on the paper. */
+export interface Spot extends Numbered {
+  at: Point
+  chosen: boolean
+  /** Whether there is room for its number; it is a dot where there is not. */
+  roomy: boolean
+}
+
+/** The marks at their places. The chosen one always has room for its number, then those that worry most. */
+export function spots(marks: readonly Numbered[], places: (mark: Mark) => Point[], gap: number, chosen: string | undefined): Spot[] {
+  const all = marks.flatMap(({ n, mark }) => places(mark).map((at): Spot => ({ n, mark, at, chosen: mark.id === chosen, roomy: false })))
+  const room = new Room(gap)
+  for (const s of all) if (s.chosen) s.roomy = room.take(s.at)
+  for (const s of all) if (!s.chosen) s.roomy = room.take(s.at)
+  return all.reverse() // the first are drawn last, and so on top
+}
+
+/** Places taken so far, in squares as wide as the gap, so that only neighbours are looked at. */
+class Room {
+  #squares = new Map<string, Point[]>()
+  constructor(readonly gap: number) {}
+
+  /** Takes the place if nothing stands closer than the gap. */
+  take(at: Point): boolean {
+    if (this.#near(at).some(([x, y]) => Math.hypot(x - at[0], y - at[1]) < this.gap)) return false
+    const key = this.#square(at[0], at[1])
+    this.#squares.set(key, [...(this.#squares.get(key) ?? []), at])
     return true
   }
-  const first = points[chosen]
-  if (first) take(first)
-  return points.map((p, i) => {
-    if (i === chosen) return true
-    const room = free(p)
-    if (room) take(p)
-    return room
-  })
+
+  #near([x, y]: Point): Point[] {
+    const steps = [-this.gap, 0, this.gap]
+    return steps.flatMap((dx) => steps.flatMap((dy) => this.#squares.get(this.#square(x + dx, y + dy)) ?? []))
+  }
+
+  #square(x: number, y: number): string {
+    return `${Math.floor(x / this.gap)} ${Math.floor(y / this.gap)}`
+  }
 }
 
 /** The frames that have room for their labels: every one, or every 2nd, 5th, 10th ... by number; lettered ones only where all have room. */

@@ -29,17 +29,50 @@ export interface Picture {
   labels: Label[]
   /** Frames along the foot, where x runs along the ship. */
   frames: Drawing['frames']
-  /** Where a mark stands in this view. */
-  place: (mark: Mark) => Point
+  /** Where a mark stands on the paper: once in a single view, once in each view of the whole sheet. */
+  places: (mark: Mark) => Point[]
 }
 
-export const views = ['profile', 'plan', 'sections', 'shell'] as const
+export const views = ['sheet', 'profile', 'plan', 'sections', 'shell'] as const
 export type ViewName = (typeof views)[number]
 
 export function picture(name: ViewName, d: Drawing): Picture {
-  const draw = { profile, plan, sections, shell }[name]
-  const drawn = draw(d)
-  return { ...drawn, name, content: around(drawn.lines) }
+  if (name === 'sheet') return sheet(d)
+  return single(name, d)
+}
+
+function single(name: Exclude<ViewName, 'sheet'>, d: Drawing): Picture {
+  const { place, ...drawn } = { profile, plan, sections, shell }[name](d)
+  return { ...drawn, name, content: around(drawn.lines), places: (m) => [place(m)] }
+}
+
+/** The views that run along the ship, under each other on one sheet, over one scale of frames. */
+function sheet(d: Drawing): Picture {
+  const gap = d.particulars.length / 30
+  const stacked: Picture[] = []
+  let foot = 0
+  for (const name of ['profile', 'plan', 'shell'] as const) {
+    const one = single(name, d)
+    if (one.lines.every((l) => l.points.length < 2)) continue
+    const down = foot - one.content.y + (stacked.length ? gap : 0)
+    stacked.push(lower(one, down))
+    foot = one.content.y + one.content.h + down
+  }
+  const lines = stacked.flatMap((p) => p.lines)
+  return {
+    name: 'sheet', lines, content: around(lines), labels: stacked.flatMap((p) => p.labels), frames: d.frames,
+    places: (m) => stacked.flatMap((p) => p.places(m)),
+  }
+}
+
+function lower(p: Picture, by: number): Picture {
+  const moved = ([x, y]: Point): Point => [x, y + by]
+  return {
+    ...p,
+    lines: p.lines.map((l) => ({ ...l, points: l.points.map(moved) })),
+    labels: p.labels.map((l) => ({ ...l, at: moved(l.at) })),
+    places: (m) => p.places(m).map(moved),
+  }
 }
 
 /** Whether her lines are known at all. */
@@ -47,7 +80,7 @@ export function hasForm(d: Drawing): boolean {
   return d.profile.outline.length > 2
 }
 
-type Drawn = Omit<Picture, 'name' | 'content'>
+type Drawn = Omit<Picture, 'name' | 'content' | 'places'> & { place: (mark: Mark) => Point }
 
 function profile(d: Drawing): Drawn {
   const up = ([x, z]: Point): Point => [x, -z]
