@@ -73,18 +73,18 @@ func knuckle(x, y []float64, i int) bool {
 	}
 	if n == 3 {
 		return left*right <= 0 && left+right != 0 && math.Min(math.Abs(left), math.Abs(right)) < 0.05*math.Max(math.Abs(left), math.Abs(right)) ||
-			left*right > 0 && math.Min(left/right, right/left) < 0.25
+			left*right > 0 && math.Min(left/right, right/left) < 0.3
 	}
 	limit := 0.8
-	if i-2 >= 0 {
+	if i-2 < 0 {
+		limit = 0.95
+	} else if left != 0 { // flat stays flat
 		left += (s[k-1] - s[k-2]) / (x[i] - x[i-2]) * (x[i] - x[i-1])
-	} else {
-		limit = 0.95
 	}
-	if i+2 < n {
-		right -= (s[k+1] - s[k]) / (x[i+2] - x[i]) * (x[i+1] - x[i])
-	} else {
+	if i+2 >= n {
 		limit = 0.95
+	} else if right != 0 {
+		right -= (s[k+1] - s[k]) / (x[i+2] - x[i]) * (x[i+1] - x[i])
 	}
 	return (right-left)/jump > limit
 }
@@ -132,7 +132,8 @@ func solveThree(low, mid, up, d []float64) {
 	}
 }
 
-// held keeps slopes within what monotone data allow and leaves smooth data, crests included, as they are (Huynh, eqs. 3.11 to 3.15).
+// held keeps slopes within what rising or falling data allow and leaves smooth data, crests included, as they are (Huynh's constraint M3). Two equal
+// values next to each other are taken for parallel body: straight.
 func held(x, y, d []float64) []float64 {
 	n, s := len(x), secants(x, y)
 	if n == 2 {
@@ -152,6 +153,11 @@ func held(x, y, d []float64) []float64 {
 	}
 	d[0] = lesser(d[0], 3*s[0])
 	d[n-1] = lesser(d[n-1], 3*s[n-2])
+	for i := range s {
+		if crest := i > 0 && i+2 < n && s[i-1]*s[i+1] < 0 && s[i] != 0; !crest {
+			d[i], d[i+1] = lesser(d[i], 3*s[i]), lesser(d[i+1], 3*s[i])
+		}
+	}
 	return d
 }
 

@@ -55,7 +55,7 @@ func (r *Report) outerSkins(parts []Mesh) Mesh {
 		v := p.Vertices[p.Triangles[0][0]]
 		inside := false
 		for j, q := range parts {
-			if i != j && q.Volume() > p.Volume() && q.Bounds().meets(p.Bounds()) && q.encloses(v) {
+			if i != j && q.Volume() > p.Volume() && q.Bounds().meets(p.Bounds()) && q.holds(p) {
 				inside = true
 				r.find(InnerSkin, len(p.Triangles), v,
 					"%d facets form a skin inside another: left out, since the outer skin alone displaces water", len(p.Triangles))
@@ -75,6 +75,16 @@ func (r *Report) outerSkins(parts []Mesh) Mesh {
 		all.Triangles = append(all.Triangles, k.Triangles...)
 	}
 	return all
+}
+
+// holds tells whether another mesh lies inside a closed one, by up to 64 of its corners.
+func (m Mesh) holds(p Mesh) bool {
+	for i := 0; i < len(p.Triangles); i += 1 + len(p.Triangles)/64 {
+		if !m.encloses(p.Vertices[p.Triangles[i][0]]) {
+			return false
+		}
+	}
+	return true
 }
 
 // encloses tells whether a point lies inside a closed mesh, by the solid angle its facets fill (A. Van Oosterom, J. Strackee, The solid angle of a

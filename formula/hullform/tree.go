@@ -156,8 +156,9 @@ func (t *tree) descend(fr *frame, cut *sums, whole *facing) {
 			whole.add(&t.moments[k], n)
 		case nd.count > 0:
 			for i := nd.first; i < nd.first+nd.count; i++ {
-				f := &t.facets[i]
-				cut.addWet(fr.corner(&f.a), fr.corner(&f.b), fr.corner(&f.c), f.area)
+				if f := &t.facets[i]; fr.under(&f.a) || fr.under(&f.b) || fr.under(&f.c) {
+					cut.addWet(fr.corner(&f.a), fr.corner(&f.b), fr.corner(&f.c), f.area)
+				}
 			}
 		default:
 			stack[top], stack[top+1] = nd.first, nd.first+1
@@ -172,4 +173,9 @@ func (fr *frame) corner(p *Point) corner {
 		p.X*fr.port.X + p.Y*fr.port.Y + p.Z*fr.port.Z,
 		p.X*fr.up.X + p.Y*fr.up.Y + p.Z*fr.up.Z - fr.offset,
 	}
+}
+
+// under tells whether a point is under the plane; it must agree with corner to the bit.
+func (fr *frame) under(p *Point) bool {
+	return p.X*fr.up.X+p.Y*fr.up.Y+p.Z*fr.up.Z-fr.offset <= 0
 }
