@@ -7,4 +7,6 @@ var plating = []Work{
 	{Key: "inspection-calcs", Title: "The inspector's most important calculations: a study guide for pressure equipment inspectors", Where: "public training notes on API 510 and API 570, 2003"},
 	{Key: "jsndi-rough", Title: "Ultrasonic thickness readings on corroded, pitted plate", Where: "Journal of the Japanese Society for Non-Destructive Inspection 53-5 (2004)"},
 	{Key: "fieller-1954", Author: "E. C. Fieller", Title: "Some problems in interval estimation", Where: "Journal of the Royal Statistical Society B 16 (1954) 175-185"},
+	{Key: "clopper-pearson-1934", Author: "C. J. Clopper and E. S. Pearson", Title: "The use of confidence or fiducial limits illustrated in the case of the binomial", Where: "Biometrika 26 (1934) 404-413"},
+	{Key: "wright-1991", Author: "T. Wright", Title: "Exact confidence bounds when sampling from small finite universes", Where: "Lecture Notes in Statistics 66, Springer 1991"},
 }
