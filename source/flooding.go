@@ -3,4 +3,8 @@ package source
 var flooding = []Work{
 	{Key: "torricelli", Title: "Torricelli's law of efflux", Where: "any text on fluid mechanics"},
 	{Key: "hole-table", Title: "Flow through holes in a ship's side, table of damage-control practice (coefficient 1, US gallons a minute)", Where: "public naval training table"},
+	{Key: "ufc-dry-docks", Title: "UFC 4-213-10, Design: Graving Drydocks", Where: "US Department of Defense 2002, change 1 2012"},
+	{Key: "solas-permeability", Title: "International Convention for the Safety of Life at Sea, chapter II-1, permeability of spaces", Where: "IMO"},
+	{Key: "cfr-172", Title: "46 CFR 172.240, permeability of spaces", Where: "US Code of Federal Regulations"},
+	{Key: "derrett-permeability", Author: "D. R. Derrett", Title: "Ship Stability for Masters and Mates", Where: "chapter on bilging and permeability"},
 }
