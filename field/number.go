@@ -58,14 +58,43 @@ func (in *Input) scalar(path string, f Field, raw any, g *Given) (float64, error
 
 func typed(path string, f Field, text string, g *Given) (float64, error) {
 	r, err := quantity.ParseOne(text, unitOr(f.Unit))
+	if err != nil && f.Unit == "money" {
+		r, err = amount(text, err)
+	}
 	if err != nil {
 		return 0, Refuse(path, "%s: %v", path, err)
 	}
 	if r.Unit != "" && !quantity.SameDimension(r.Unit, unitOr(f.Unit)) {
 		return 0, Refuse(path, "%s is wanted in %s; %q is no such quantity", path, unitOr(f.Unit), text)
 	}
+	if err := settled(path, r); err != nil {
+		return 0, err
+	}
 	g.Text, g.Unit = text, r.Unit
 	return r.Value, nil
+}
+
+// amount reads an amount with its currency where the ship's currency is meant; which one that is, the reader does not know.
+func amount(text string, refused error) (quantity.Reading, error) {
+	r, err := quantity.ParseOne(text, "")
+	if err != nil {
+		return r, refused
+	}
+	if _, err := quantity.NewMoney(r.Value, r.Unit); err != nil {
+		return r, refused
+	}
+	r.Unit = "money"
+	return r, nil
+}
+
+// settled refuses a text that gives a bound and not a value.
+func settled(path string, r quantity.Reading) error {
+	for _, flag := range []quantity.Flag{quantity.FlagBelow, quantity.FlagAbove} {
+		if r.Has(flag) {
+			return Refuse(path, "%s: %q says %s: a single value is wanted", path, r.Text, flag.Words())
+		}
+	}
+	return nil
 }
 
 func unitOr(unit string) string {
