@@ -9,6 +9,7 @@ import (
 	"oakum/formula/docking"
 	"oakum/formula/flooding"
 	"oakum/formula/gland"
+	"oakum/formula/opening"
 	"oakum/formula/plating"
 	"oakum/formula/protection"
 	"oakum/formula/reliability"
@@ -23,6 +24,7 @@ func Methods() []calc.Method {
 		docking.Methods(),
 		flooding.Methods(),
 		gland.Methods(),
+		opening.Methods(),
 		plating.Methods(),
 		protection.Methods(),
 		seawater.Methods(),

@@ -7,4 +7,7 @@ var flooding = []Work{
 	{Key: "solas-permeability", Title: "International Convention for the Safety of Life at Sea, chapter II-1, permeability of spaces", Where: "IMO"},
 	{Key: "cfr-172", Title: "46 CFR 172.240, permeability of spaces", Where: "US Code of Federal Regulations"},
 	{Key: "derrett-permeability", Author: "D. R. Derrett", Title: "Ship Stability for Masters and Mates", Where: "chapter on bilging and permeability"},
+	{Key: "b31.3", Title: "ASME B31.3, Process Piping", Where: "American Society of Mechanical Engineers"},
+	{Key: "roark", Author: "W. C. Young, R. G. Budynas", Title: "Roark's Formulas for Stress and Strain", Where: "7th ed., chapter on flat plates"},
+	{Key: "data-handbook", Author: "J. Carvill", Title: "Mechanical Engineer's Data Handbook", Where: "Butterworth-Heinemann 1993, loaded flat plates"},
 }
