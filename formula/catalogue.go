@@ -14,6 +14,7 @@ import (
 	"oakum/formula/protection"
 	"oakum/formula/reliability"
 	"oakum/formula/seawater"
+	"oakum/formula/tide"
 	"oakum/formula/tow"
 )
 
@@ -29,6 +30,7 @@ func Methods() []calc.Method {
 		protection.Methods(),
 		seawater.Methods(),
 		reliability.Methods(),
+		tide.Methods(),
 		tow.Methods(),
 	)
 }
