@@ -92,6 +92,7 @@ func predict(in PredictIn) (out PredictOut, err error) {
 		out.Highest, out.Lowest = max(out.Highest, x.Height), min(out.Lowest, x.Height)
 		out.Extremes = append(out.Extremes, turn)
 	}
+	out.Range = out.Highest - out.Lowest
 	if len(out.Extremes) == 0 {
 		out.Warnings = append(out.Warnings, "no high or low water falls between these times")
 	}
