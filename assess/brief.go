@@ -1,6 +1,8 @@
 package assess
 
 import (
+	"sync"
+
 	"oakum/calc"
 	"oakum/dossier"
 	"oakum/quantity"
@@ -22,6 +24,7 @@ type Brief struct {
 	Record   RecordPage    `json:"record"`
 
 	book *Book
+	draw func() (*Drawing, error)
 }
 
 // Sheet returns the sheet that a figure of the brief names.
@@ -68,5 +71,6 @@ func Assess(d *dossier.Dossier, p Plan, day quantity.Date) *Brief {
 	b.InDock = c.inDockPage()
 	b.Record = c.recordPage()
 	b.Front = c.front(b)
+	b.draw = sync.OnceValues(func() (*Drawing, error) { return c.drawing(b) })
 	return b
 }

@@ -1,0 +1,96 @@
+package api
+
+import (
+	"context"
+	"net/http"
+	"net/url"
+
+	"github.com/danielgtaylor/huma/v2"
+
+	"oakum/app"
+	"oakum/assess"
+	"oakum/calc"
+	"oakum/dossier"
+	"oakum/quantity"
+)
+
+// asOf picks a day and a plan.
+type asOf struct {
+	Day  string `query:"day" doc:"the day to look at, as YYYY-MM-DD; today when left out" example:"2026-11-25"`
+	Plan string `query:"plan" doc:"the plan to assume; the plan in force when left out"`
+}
+
+func (s *Server) briefAsOf(q asOf) (*assess.Brief, error) {
+	var day quantity.Date
+	if q.Day != "" {
+		var err error
+		if day, err = quantity.ParseDate(q.Day); err != nil {
+			return nil, &Problem{Title: "refused", Status: http.StatusUnprocessableEntity, Detail: "day: " + err.Error(), Field: "day"}
+		}
+	}
+	b, err := s.app.Brief(q.Plan, day)
+	return b, problem(err)
+}
+
+// body wraps an answer.
+type body[T any] struct{ Body T }
+
+func answer[T any](v T) *body[T] { return &body[T]{v} }
+
+// BriefAnswer is the brief with the IDs of its sheets.
+type BriefAnswer struct {
+	*assess.Brief
+	Sheets []string `json:"sheets"`
+}
+
+func (s *Server) briefRoutes(api huma.API) {
+	huma.Register(api, huma.Operation{OperationID: "brief", Method: http.MethodGet, Path: "/brief", Summary: "The brief of a day", Tags: []string{"brief"}},
+		func(_ context.Context, q *asOf) (*body[BriefAnswer], error) {
+			b, err := s.briefAsOf(*q)
+			if err != nil {
+				return nil, err
+			}
+			return answer(BriefAnswer{b, b.SheetIDs()}), nil
+		})
+	huma.Register(api, huma.Operation{OperationID: "sheet", Method: http.MethodGet, Path: "/sheets/{id}", Summary: "The sheet behind a figure", Tags: []string{"brief"}},
+		func(_ context.Context, q *struct {
+			asOf
+			ID string `path:"id" doc:"as the figure names it" example:"gland.rings@port"`
+		}) (*body[calc.Sheet], error) {
+			b, err := s.briefAsOf(q.asOf)
+			if err != nil {
+				return nil, err
+			}
+			id, err := url.PathUnescape(q.ID)
+			if err != nil {
+				id = q.ID
+			}
+			sheet, ok := b.Sheet(id)
+			if !ok {
+				return nil, huma.Error404NotFound("the brief of this day has no sheet " + id)
+			}
+			return answer(sheet), nil
+		})
+	huma.Register(api, huma.Operation{OperationID: "check", Method: http.MethodGet, Path: "/check", Summary: "What is missing, inconsistent or past its date", Tags: []string{"brief"}},
+		func(_ context.Context, q *asOf) (*body[[]dossier.Finding], error) {
+			var day quantity.Date
+			if q.Day != "" {
+				day, _ = quantity.ParseDate(q.Day)
+			}
+			return answer(s.app.Check(day)), nil
+		})
+}
+
+func (s *Server) shipRoutes(api huma.API) {
+	huma.Register(api, huma.Operation{OperationID: "ship", Method: http.MethodGet, Path: "/ship", Summary: "Which ship this is", Tags: []string{"ship"}},
+		func(context.Context, *struct{}) (*body[app.Heading], error) { return answer(s.app.Heading()), nil })
+	huma.Register(api, huma.Operation{OperationID: "drawing", Method: http.MethodGet, Path: "/drawing", Summary: "Her lines and what stands where", Tags: []string{"ship"}},
+		func(_ context.Context, q *asOf) (*body[*assess.Drawing], error) {
+			b, err := s.briefAsOf(*q)
+			if err != nil {
+				return nil, err
+			}
+			d, err := b.Drawing()
+			return answer(d), problem(err)
+		})
+}

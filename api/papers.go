@@ -1,0 +1,67 @@
+package api
+
+import (
+	"context"
+	"io"
+	"net/http"
+
+	"github.com/danielgtaylor/huma/v2"
+
+	"oakum/assess"
+)
+
+// Papers is what the API needs of whoever prints.
+type Papers interface {
+	// List names the papers that the brief has something for.
+	List(b *assess.Brief) []Paper
+	// Print writes a paper as PDF; a sheet's paper is named "sheet:" and its ID.
+	Print(w io.Writer, b *assess.Brief, name, size string) error
+}
+
+// Paper is one paper that can be printed.
+type Paper struct {
+	Name  string `json:"name"`
+	Title string `json:"title"`
+	For   string `json:"for"`
+}
+
+func (s *Server) paperRoutes(api huma.API) {
+	tags := []string{"papers"}
+	huma.Register(api, huma.Operation{OperationID: "papers", Method: http.MethodGet, Path: "/papers", Summary: "The papers", Tags: tags},
+		func(_ context.Context, q *asOf) (*body[[]Paper], error) {
+			b, err := s.briefAsOf(*q)
+			if err != nil {
+				return nil, err
+			}
+			list := []Paper{}
+			if s.Papers != nil {
+				list = s.Papers.List(b)
+			}
+			return answer(list), nil
+		})
+	huma.Register(api, huma.Operation{OperationID: "paper", Method: http.MethodGet, Path: "/paper", Summary: "A paper as PDF", Tags: tags},
+		func(_ context.Context, q *struct {
+			asOf
+			Name string `query:"name" required:"true" doc:"as the list names it, or sheet: and a sheet's ID" example:"board"`
+			Size string `query:"size" enum:"A4,Letter,A3" default:"A4"`
+		}) (*huma.StreamResponse, error) {
+			b, err := s.briefAsOf(q.asOf)
+			if err != nil {
+				return nil, err
+			}
+			if s.Papers == nil {
+				return nil, huma.Error404NotFound("this copy of the program prints no papers")
+			}
+			out, in := io.Pipe()
+			go func() { in.CloseWithError(s.Papers.Print(in, b, q.Name, q.Size)) }()
+			head := make([]byte, 5)
+			if _, err := io.ReadFull(out, head); err != nil {
+				return nil, problem(err)
+			}
+			return &huma.StreamResponse{Body: func(c huma.Context) {
+				c.SetHeader("Content-Type", "application/pdf")
+				c.BodyWriter().Write(head)
+				io.Copy(c.BodyWriter(), out)
+			}}, nil
+		})
+}
