@@ -14,6 +14,7 @@ import (
 	"oakum/formula/protection"
 	"oakum/formula/reliability"
 	"oakum/formula/seawater"
+	"oakum/formula/shaft"
 	"oakum/formula/tide"
 	"oakum/formula/tow"
 )
@@ -28,8 +29,9 @@ func Methods() []calc.Method {
 		opening.Methods(),
 		plating.Methods(),
 		protection.Methods(),
-		seawater.Methods(),
 		reliability.Methods(),
+		seawater.Methods(),
+		shaft.Methods(),
 		tide.Methods(),
 		tow.Methods(),
 	)

@@ -8,4 +8,8 @@ var gland = []Work{
 	{Key: "valve-selection", Author: "P. Smith, R. W. Zappe", Title: "Valve Selection Handbook", Where: "5th ed., chapter 2"},
 	{Key: "fox-mcdonald", Author: "R. W. Fox, A. T. McDonald", Title: "Introduction to Fluid Mechanics", Where: "chapter 8"},
 	{Key: "circular-gap", Title: "Leakage through a circular gap, concentric and eccentric", Where: "texts on hydraulics"},
+	{Key: "civil-calculations", Author: "T. G. Hicks", Title: "Handbook of Civil Engineering Calculations", Where: "2nd ed., McGraw-Hill 2007"},
+	{Key: "sname-3-51", Title: "Practices and Procedures for the Alignment of Marine Main Propulsion Shafting Systems", Where: "SNAME Technical and Research Bulletin 3-51"},
+	{Key: "hetenyi", Author: "M. Hetenyi", Title: "Beams on Elastic Foundation", Where: "University of Michigan Press 1946"},
+	{Key: "copper-alloys", Title: "Properties of cast copper alloys", Where: "Copper Development Association"},
 }
