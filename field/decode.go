@@ -232,7 +232,17 @@ func (in *Input) list(path string, f Field, raw any, v reflect.Value) error {
 // bare sets a plain number of a list without keeping how it was given: a hull has a hundred thousand of them.
 func bare(f, element Field, item any, v reflect.Value) bool {
 	n, ok := item.(json.Number)
-	if !ok || element.Type != Number || f.Min != nil || f.Max != nil || f.Over != nil || f.Under != nil {
+	if !ok || f.Min != nil || f.Max != nil || f.Over != nil || f.Under != nil {
+		return false
+	}
+	if element.Type == Integer {
+		i, err := strconv.ParseInt(string(n), 10, 64)
+		if err == nil {
+			v.SetInt(i)
+		}
+		return err == nil
+	}
+	if element.Type != Number {
 		return false
 	}
 	x, err := strconv.ParseFloat(string(n), 64)

@@ -1,0 +1,107 @@
+package afloat
+
+import (
+	"errors"
+	"strings"
+
+	"oakum/field"
+	"oakum/formula/hullform"
+)
+
+// Hull is the shape of a ship as it is typed or read from a file: a table of offsets, or a closed mesh of triangles.
+type Hull struct {
+	Offsets   *Offsets    `key:"offsets" label:"table of offsets"`
+	Vertices  [][]float64 `key:"vertices" unit:"m" optional:"yes" label:"corners, each x, y, z"`
+	Triangles [][]int     `key:"triangles" optional:"yes" label:"triangles, each three corners counted from 0"`
+}
+
+// Offsets is a table of half-breadths to the outside of the plating.
+type Offsets struct {
+	Stations     []float64   `key:"stations" unit:"m" most:"500" label:"stations, from the after perpendicular"`
+	Waterlines   []float64   `key:"waterlines" unit:"m" most:"200" label:"waterlines above the baseline"`
+	HalfBreadths [][]float64 `key:"half_breadths" unit:"m" label:"half-breadths: a row for each station, a column for each waterline"`
+	Keel         []float64   `key:"keel" unit:"m" optional:"yes" most:"500" label:"keel above the baseline at each station"`
+	Deck         []float64   `key:"deck" unit:"m" optional:"yes" most:"500" label:"deck at side above the baseline at each station"`
+	DeckBreadths []float64   `key:"deck_half_breadths" unit:"m" optional:"yes" most:"500" label:"half-breadth at the deck at each station"`
+}
+
+// Form makes the geometry, with the length between perpendiculars where that is given. Warnings are what was found of a mesh.
+func (h Hull) Form(length *float64) (form *hullform.Hull, warnings []string, err error) {
+	switch {
+	case h.Offsets != nil && (len(h.Vertices) > 0 || len(h.Triangles) > 0):
+		return nil, nil, field.Refuse("hull", "hull has offsets and a mesh: give one of them")
+	case h.Offsets != nil:
+		o := h.Offsets
+		form, err = hullform.FromOffsets(hullform.Offsets{Stations: o.Stations, Waterlines: o.Waterlines, HalfBreadths: o.HalfBreadths,
+			Keel: o.Keel, Deck: o.Deck, DeckHalfBreadths: o.DeckBreadths})
+		if err != nil {
+			return nil, nil, refusal("hull.offsets", err)
+		}
+	case len(h.Vertices) > 0:
+		if form, warnings, err = h.mesh(); err != nil {
+			return nil, nil, err
+		}
+	default:
+		return nil, nil, field.Refuse("hull", "hull is empty: give offsets, or vertices and triangles")
+	}
+	if length != nil {
+		if form, err = form.WithLength(*length); err != nil {
+			return nil, nil, refusal("length", err)
+		}
+		b := form.Bounds()
+		if size := b.Size().X; *length > 1.5*size || *length < 0.5*size {
+			return nil, nil, field.Refuse("length", "length %v does not fit a hull that reaches over %v: check units and where x is counted from", field.Q("length", *length, "m"), field.Q("", size, "m"))
+		}
+	}
+	return form, warnings, nil
+}
+
+func (h Hull) mesh() (*hullform.Hull, []string, error) {
+	m := hullform.Mesh{Vertices: make([]hullform.Point, len(h.Vertices)), Triangles: make([][3]int, len(h.Triangles))}
+	for i, v := range h.Vertices {
+		if len(v) != 3 {
+			return nil, nil, field.Refuse("hull.vertices", "corner %d has %d numbers; it needs x, y, z", i, len(v))
+		}
+		m.Vertices[i] = hullform.Point{X: v[0], Y: v[1], Z: v[2]}
+	}
+	for i, t := range h.Triangles {
+		if len(t) != 3 {
+			return nil, nil, field.Refuse("hull.triangles", "triangle %d has %d corners; it needs three", i, len(t))
+		}
+		for _, k := range t {
+			if k < 0 || k >= len(h.Vertices) {
+				return nil, nil, field.Refuse("hull.triangles", "triangle %d names corner %d; there are %d, counted from 0", i, k, len(h.Vertices))
+			}
+		}
+		m.Triangles[i] = [3]int(t)
+	}
+	form, report, err := hullform.New(m)
+	if err != nil {
+		return nil, nil, refusal("hull", err)
+	}
+	var warnings []string
+	for _, f := range report.Findings {
+		warnings = append(warnings, "hull: "+f.Text)
+	}
+	return form, warnings, nil
+}
+
+// refusal makes an error of the geometry a refusal of a field: the name that stands before its colon, or the one given.
+func refusal(name string, err error) error {
+	var answer *hullform.Refusal
+	var already *field.Error
+	switch {
+	case errors.As(err, &already):
+		return already
+	case errors.As(err, &answer):
+		return field.Refuse(name, "%s", answer.Error())
+	}
+	text := err.Error()
+	if key, _, ok := strings.Cut(text, ":"); ok && !strings.ContainsAny(key, " ()") && !strings.HasPrefix(name, "hull.") {
+		name = key
+	}
+	return field.Refuse(name, "%s", text)
+}
+
+// perMetre turns the trade's t/cm or t m/cm into kg/m or kg m/m.
+const perMetre = 1e5
