@@ -7,6 +7,7 @@ import (
 	"oakum/calc"
 	"oakum/formula/afloat"
 	"oakum/formula/docking"
+	"oakum/formula/estimate"
 	"oakum/formula/flooding"
 	"oakum/formula/gland"
 	"oakum/formula/opening"
@@ -24,6 +25,7 @@ func Methods() []calc.Method {
 	return slices.Concat(
 		afloat.Methods(),
 		docking.Methods(),
+		estimate.Methods(),
 		flooding.Methods(),
 		gland.Methods(),
 		opening.Methods(),
