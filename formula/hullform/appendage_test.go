@@ -50,3 +50,11 @@ func ExampleHull_WithAppendages() {
 	fmt.Printf("%.0f m3, %.0f m2\n", q.Volume, q.Wetted)
 	// Output: 2164 m3, 1172 m2
 }
+
+func ExampleHull_Hogged() {
+	h, _ := FromOffsets(tabulate(steps(0, 60, 60), []float64{0, 6}, func(_, _ float64) float64 { return 6 }))
+	bent, _ := h.Hogged(0.1)
+	q, _ := bent.Hydrostatics(Attitude{Draft: 3}, 1025)
+	fmt.Printf("%.0f t\n", q.Mass/1000)
+	// Output: 2165 t
+}

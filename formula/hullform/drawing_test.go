@@ -128,6 +128,36 @@ func TestWettedZones(t *testing.T) {
 	near(t, "side of a box", must(box.WettedIn([]Box{{Point{10, 0, 1}, Point{30, inf, inf}}}, Attitude{Draft: 3}))[0], 20*2, 1e-9)
 }
 
+// Identity: every section and waterline of a closed hull is closed, also where it runs through the mesh's own points.
+func TestOutlinesClose(t *testing.T) {
+	o := tabulate(steps(0, 92, 20), steps(0, 6, 12), func(x, z float64) float64 {
+		k := math.Abs(2*x/92 - 1)
+		return 6.7 * (1 - math.Pow(k, 2+z/3)) * math.Min(1, 0.4+0.5*z)
+	})
+	h := must(FromOffsets(o))
+	for i := 1; i < 184; i++ {
+		x := 92 * float64(i) / 184
+		r := h.Section(x)
+		if len(r) != 1 {
+			t.Fatalf("section at %g m: %d rings", x, len(r))
+		}
+		near(t, "section", r[0].Area(), h.SectionArea(x, Level(6)), 1e-9)
+		for _, side := range []Side{Port, Starboard} {
+			if _, err := h.Rib(x, side); err != nil {
+				t.Fatal(err)
+			}
+		}
+	}
+	for i := 1; i < 96; i++ {
+		z := 6 * float64(i) / 96
+		r := h.Waterline(z)
+		if len(r) != 1 {
+			t.Fatalf("waterline at %g m: %d rings", z, len(r))
+		}
+		near(t, "waterline", r[0].Area(), h.Cut(Level(z)).Waterplane, 1e-9)
+	}
+}
+
 func TestExpansion(t *testing.T) {
 	h := ship()
 	e := must(h.Expansion(steps(1, 91, 30), []float64{1, 4, 9}, Port))
@@ -168,4 +198,11 @@ func ExampleHull_WettedIn() {
 	areas, _ := h.WettedIn([]Box{{Point{0, -7, -1}, Point{30, 7, 9}}}, Attitude{Draft: 3})
 	fmt.Printf("%.0f m2\n", areas[0])
 	// Output: 576 m2
+}
+
+func ExampleHull_SectionAreas() {
+	h, _ := FromOffsets(boxOffsets(60, 12, 6))
+	areas, _ := h.SectionAreas([]float64{0, 30, 60}, Attitude{Draft: 3, Trim: 1})
+	fmt.Printf("%.1f\n", areas)
+	// Output: [42.0 36.0 30.0]
 }

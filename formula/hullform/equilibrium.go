@@ -170,6 +170,17 @@ func (h *Hull) floating(b *balance, loll bool, steps int) Floating {
 	return f
 }
 
+// Margin is the lowest of the deck edge and the openings: how much further she may sink here.
+func (f Floating) Margin(openings []Opening) Spot {
+	low := f.Lowest
+	for _, o := range openings {
+		if k := f.Cut.Plane.Height(o.At); k < low.Height {
+			low = Spot{o.Name, o.At, k}
+		}
+	}
+	return low
+}
+
 // lowestEdge is the lowest point of the deck edge.
 func (h *Hull) lowestEdge(p Plane) Spot {
 	low := Spot{Height: math.Inf(1)}

@@ -174,6 +174,25 @@ func ExampleHull_Equilibrium() {
 	// sinks: she weighs 5000 t and the whole hull can carry 4428 t in this water
 }
 
+// Identity: the margin is the height of the lowest point above the water.
+func TestMargin(t *testing.T) {
+	f := must(boxHull(60, 12, 6).Equilibrium(loaded(2214e3, 30, 4.5, 0)))
+	near(t, "deck edge", f.Lowest.Height, 3, 1e-8)
+	m := f.Margin([]Opening{{"vent", Point{10, 0, 7}}, {"scupper", Point{10, 6, 3.4}}})
+	near(t, "scupper", m.Height, 0.4, 1e-8)
+	if m.Name != "scupper" {
+		t.Errorf("lowest is the %s", m.Name)
+	}
+}
+
+func ExampleFloating_Margin() {
+	h, _ := FromOffsets(boxOffsets(60, 12, 6))
+	f, _ := h.Equilibrium(Loading{Mass: 2214e3, LCG: 30, VCG: 4.5, Density: 1025})
+	m := f.Margin([]Opening{{Name: "scupper", At: Point{10, 6, 3.4}}})
+	fmt.Printf("%s %.2f m above water\n", m.Name, m.Height)
+	// Output: scupper 0.40 m above water
+}
+
 func ExampleHull_Righting() {
 	h, _ := FromOffsets(boxOffsets(60, 12, 6))
 	c := &Condition{Loading: Loading{Mass: 2214e3, LCG: 30, VCG: 5, Density: 1025}}

@@ -17,6 +17,27 @@ type Offsets struct {
 	DeckHalfBreadths []float64 // m; needed with Deck, NaN where none was taken
 }
 
+// Scaled is the table k times as large: 0.3048 for one in feet.
+func (o Offsets) Scaled(k float64) Offsets {
+	out := Offsets{Stations: scaled(o.Stations, k), Waterlines: scaled(o.Waterlines, k), Keel: scaled(o.Keel, k), Deck: scaled(o.Deck, k),
+		DeckHalfBreadths: scaled(o.DeckHalfBreadths, k)}
+	for _, row := range o.HalfBreadths {
+		out.HalfBreadths = append(out.HalfBreadths, scaled(row, k))
+	}
+	return out
+}
+
+func scaled(v []float64, k float64) []float64 {
+	if v == nil {
+		return nil
+	}
+	out := make([]float64, len(v))
+	for i := range v {
+		out[i] = k * v[i]
+	}
+	return out
+}
+
 // section is one station's line from keel to deck: half-breadth over height.
 type section struct {
 	x float64

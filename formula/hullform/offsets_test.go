@@ -1,6 +1,7 @@
 package hullform
 
 import (
+	"fmt"
 	"math"
 	"strings"
 	"testing"
@@ -140,4 +141,16 @@ func TestOffsetsRefuse(t *testing.T) {
 	o := good()
 	o.Stations[0], o.Stations[1] = o.Stations[1], o.Stations[0]
 	near(t, "any order", must(FromOffsets(o)).Total(), 4320, 1e-9)
+	near(t, "in feet", must(FromOffsets(o.Scaled(0.3048))).Total(), 4320*0.3048*0.3048*0.3048, 1e-9)
+}
+
+func ExampleFromOffsets() {
+	// a pontoon with raked ends and a chine at 1 m
+	h, err := FromOffsets(Offsets{
+		Stations:     []float64{0, 10, 30, 40},
+		Waterlines:   []float64{0, 1, 3},
+		HalfBreadths: [][]float64{{2, 3, 3.5}, {4, 5, 5.5}, {4, 5, 5.5}, {2, 3, 3.5}},
+	})
+	fmt.Printf("%.0f m3, %v\n", h.Total(), err)
+	// Output: 1080 m3, <nil>
 }

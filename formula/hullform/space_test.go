@@ -110,3 +110,12 @@ func ExampleHull_Room() {
 	fmt.Printf("%.3f m\n", f.Draft)
 	// Output: 5.085 m
 }
+
+func ExampleSpace_Fill() {
+	h, _ := FromOffsets(boxOffsets(60, 12, 6))
+	tank, _ := h.Room("tank", Box{Point{20, -4, 0}, Point{35, 4, 3}}, 0.98)
+	held := tank.FilledTo(1.5, 1000)
+	f := tank.Fill(tank.Surface(Point{0, -0.1, 1}, held.Volume)) // heeled to port by 0.1
+	fmt.Printf("%.1f m3 of %.1f, centre %.3f m to port, surface inertia %.0f m4\n", held.Volume, tank.Capacity(), f.Centre.Y, f.Transverse)
+	// Output: 176.4 m3 of 352.8, centre 0.356 m to port, surface inertia 637 m4
+}

@@ -21,13 +21,16 @@ type tree struct {
 	source  []int32 // of each facet: the triangle it came from
 	nodes   []node
 	moments []moment
+	slack   Point // m, by which boxes are drawn larger so that rounding never hides a facet from a plane that grazes it
 }
 
 // leafSize was the quickest of 2, 4, 8 and 16 on a hull of 100 000 triangles.
 const leafSize = 4
 
 func newTree(m Mesh) *tree {
-	t := &tree{middle: m.Bounds().centre()}
+	b := m.Bounds()
+	s := 1e-13 * b.Size().Length()
+	t := &tree{middle: b.centre(), slack: Point{s, s, s}}
 	t.facets = make([]facet, len(m.Triangles))
 	t.source = make([]int32, len(m.Triangles))
 	for i := range m.Triangles {
@@ -52,7 +55,7 @@ func (t *tree) build(k int32, lo, hi int) {
 		spread.add(f.centre())
 	}
 	if hi > lo {
-		t.nodes[k] = node{middle: box.centre(), half: box.Size().Times(0.5)}
+		t.nodes[k] = node{middle: box.centre(), half: box.Size().Times(0.5).Plus(t.slack)}
 	}
 	if hi-lo <= leafSize {
 		t.nodes[k].first, t.nodes[k].count = int32(lo), int32(hi-lo)
