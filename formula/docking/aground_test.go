@@ -50,7 +50,7 @@ func TestAgroundPublishedDubeyDrafts(t *testing.T) {
 	agrees(t, "contact forward of LCF", out.ContactFromLCF, "m", 56.52, 0.02) // 56.525: the source cuts
 	agrees(t, "contact from the after perpendicular", out.Contact, "m", 127.52, 0.02)
 	agrees(t, "loss of GM", *out.GMLoss, "m", 0.215, 0.001)
-	agrees(t, "GM", *out.GM, "m", 0.678, 0.002) // 0.765 less 0.0873, each rounded
+	agrees(t, "GM", *out.GM, "m", 0.678, 0.002)                      // 0.765 less 0.0873, each rounded
 	agrees(t, "refloating rise", out.RefloatRise, "cm", 67.35, 0.02) // the source cuts 18 + 49.359 to 67.35
 }
 
