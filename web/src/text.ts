@@ -89,7 +89,7 @@ export const text = {
 
   drawing: {
     title: 'Her drawing',
-    sheet: 'All',
+    sheet: 'All views',
     profile: 'Profile',
     plan: 'Plan',
     sections: 'Sections',
@@ -185,6 +185,7 @@ export const text = {
     list: 'One to a line, or separated by semicolons.',
     grid: 'One row to a line, numbers separated by spaces or tabs.',
     most: (n: number) => `at most ${n}`,
+    date: 'As much as is known: 2023-06-02, 2023-06 or 2023',
     place: 'Frame, strake or height, side: Fr 37½, strake C, port',
     wrong: (n: number) => (n === 1 ? 'One entry needs another look:' : `${n} entries need another look:`),
     missing: (label: string) => `${label} is needed`,

@@ -181,6 +181,8 @@ export interface Entry {
   kind: string
   id: string
   version: number
+  /** What it is called in a sentence. */
+  label?: string
   body: Body
   by: string
   at: string

@@ -19,8 +19,9 @@ export function template(kind: Kind): string {
 /** The entries that can name a record, best first. */
 export const naming = ['name', 'title', 'number', 'what', 'question', 'item', 'description', 'place', 'frame', 'date']
 
-/** What a record is called in a list: the first of its entries that names it. */
-export function nameOf(kind: Kind, entry: Entry): string {
+/** What a record is called in a list: as the program calls it, or the first of its entries that names it. */
+export function nameOf(kind: Pick<Kind, 'title'>, entry: Entry): string {
+  if (entry.label) return entry.label
   const found = naming.map((key) => entry.body[key]).find((value) => typeof value === 'string' && value !== '')
   return typeof found === 'string' ? found : `${kind.title} ${entry.id.slice(-6)}`
 }

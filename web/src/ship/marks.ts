@@ -38,7 +38,7 @@ export function spots(marks: readonly Numbered[], places: (mark: Mark) => Point[
 }
 
 /** Places taken so far, in squares as wide as the gap, so that only neighbours are looked at. */
-class Room {
+export class Room {
   #squares = new Map<string, Point[]>()
   constructor(readonly gap: number) {}
 

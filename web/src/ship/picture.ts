@@ -13,6 +13,8 @@ export interface Line {
   points: Point[]
   /** heavy is her outline, plain a line of hers, faint a line to read by. */
   weight: 'heavy' | 'plain' | 'faint'
+  /** Metres between lines of its sort; it is left out while they would run into each other. */
+  apart?: number
 }
 
 export interface Label {
@@ -53,7 +55,7 @@ function sheet(d: Drawing): Picture {
   let foot = 0
   for (const name of ['profile', 'plan', 'shell'] as const) {
     const one = single(name, d)
-    if (one.lines.every((l) => l.points.length < 2)) continue
+    if (flat(one)) continue
     const down = foot - one.content.y + (stacked.length ? gap : 0)
     stacked.push(lower(one, down))
     foot = one.content.y + one.content.h + down
@@ -73,6 +75,17 @@ function lower(p: Picture, by: number): Picture {
     labels: p.labels.map((l) => ({ ...l, at: moved(l.at) })),
     places: (m) => p.places(m).map(moved),
   }
+}
+
+/** The views of which something is known. */
+export function known(d: Drawing): ViewName[] {
+  return views.filter((name) => !flat(picture(name, d)))
+}
+
+/** A view of which nothing is known is a line without height, or nothing. */
+function flat(p: Picture): boolean {
+  const [low, high] = extent(p.lines.flatMap((l) => l.points), 1)
+  return low === high
 }
 
 /** Whether her lines are known at all. */
@@ -149,7 +162,7 @@ function shell(d: Drawing): Drawn {
   const ends = extent(edges.flat(), 0)
   const across: Line[] = d.frames
     .filter((f) => f.x >= ends[0] && f.x <= ends[1])
-    .map((f) => ({ points: signs.map((sign): Point => [f.x, sign * reach(d, f.x)]), weight: 'faint' }))
+    .map((f) => ({ points: signs.map((sign): Point => [f.x, sign * reach(d, f.x)]), weight: 'faint', apart: apart(d, f.label) }))
   return {
     lines: [
       ...across,
@@ -165,11 +178,16 @@ function shell(d: Drawing): Drawn {
   }
 }
 
-/** The name of a strake stands in the middle of its length, between its edges. */
+/** Every tenth frame and every fifth stand further apart than the others, and are drawn while those are not. */
+function apart(d: Drawing, label: string): number {
+  const spacing = Math.abs(d.frames.at(-1)!.x - d.frames[0]!.x) / Math.max(1, d.frames.length - 1)
+  return spacing * ([10, 5].find((n) => Number(label) % n === 0) ?? 1)
+}
+
+/** The name of a strake stands before its after end, between its edges. */
 function strakeLabel(s: Drawing['strakes'][number], sign: number): Label {
-  const lower = s.lower[Math.floor(s.lower.length / 2)]!
-  const upper = s.upper[Math.floor(s.upper.length / 2)]!
-  return { at: [lower[0], (sign * (lower[1] + upper[1])) / 2], text: s.name, anchor: 'middle' }
+  const [lower, upper] = [s.lower[0]!, s.upper[0]!]
+  return { at: [Math.min(lower[0], upper[0]), (sign * (lower[1] + upper[1])) / 2], text: `${s.name} `, anchor: 'end' }
 }
 
 function reach(d: Drawing, x: number): number {

@@ -1,0 +1,62 @@
+// The real program on a free port, with a ship of its own in a folder of its own.
+import { spawn, type ChildProcess } from 'node:child_process'
+import { mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join, resolve } from 'node:path'
+
+export interface Program {
+  address: string
+  stop: () => Promise<void>
+}
+
+const binary = resolve(import.meta.dirname, '../../bin/oakum')
+
+/** The demonstration ship, copied. With OAKUM set, the program that already runs at that address. */
+export async function demo(): Promise<Program> {
+  if (process.env.OAKUM) return { address: process.env.OAKUM, stop: async () => {} }
+  return start((file) => ['demo', '--file', file, '--listen', '127.0.0.1:0'])
+}
+
+/** A new file with nothing in it. */
+export function blank(): Promise<Program> {
+  return start((file) => ['serve', file, '--listen', '127.0.0.1:0'])
+}
+
+async function start(args: (file: string) => string[]): Promise<Program> {
+  const folder = await mkdtemp(join(tmpdir(), 'oakum-e2e-'))
+  const child = spawn(binary, args(join(folder, 'ship.oakum')), { cwd: folder, stdio: ['ignore', 'pipe', 'pipe'] })
+  const stop = async () => {
+    await ended(child)
+    await rm(folder, { recursive: true, force: true })
+  }
+  try {
+    return { address: await addressOf(child), stop }
+  } catch (err) {
+    await stop()
+    throw err
+  }
+}
+
+/** The address that the program prints when it is ready. */
+function addressOf(child: ChildProcess): Promise<string> {
+  let said = ''
+  return new Promise((found, failed) => {
+    const listen = (chunk: Buffer) => {
+      said += chunk.toString()
+      const address = /http:\/\/127\.0\.0\.1:\d+/.exec(said)
+      if (address) found(address[0])
+    }
+    child.stdout?.on('data', listen)
+    child.stderr?.on('data', listen)
+    child.on('error', failed)
+    child.on('exit', (code) => failed(new Error(`the program ended with ${code} before it printed its address:\n${said}`)))
+  })
+}
+
+function ended(child: ChildProcess): Promise<void> {
+  if (child.exitCode !== null || child.pid === undefined) return Promise.resolve()
+  return new Promise((done) => {
+    child.on('exit', () => done())
+    child.kill('SIGTERM')
+  })
+}

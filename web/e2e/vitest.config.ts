@@ -1,0 +1,13 @@
+import { defineConfig } from 'vitest/config'
+
+// The real program in a real browser. One browser for the run, one program and one copy of the ship for each file of tests.
+export default defineConfig({
+  test: {
+    root: import.meta.dirname,
+    include: ['*.e2e.ts'],
+    globalSetup: ['browser.ts'],
+    testTimeout: 30_000,
+    hookTimeout: 60_000,
+    maxWorkers: 2,
+  },
+})
