@@ -13,7 +13,7 @@ type Pump struct {
 	Rated     float64  `key:"rated" unit:"m3/s" symbol:"rated" min:"0" max:"100" label:"plate figure"`
 	RatedHead *float64 `key:"rated_head" unit:"m" symbol:"rated_head" over:"0" max:"500" label:"head of the plate figure"`
 	Lift      *float64 `key:"lift" unit:"m" symbol:"lift" min:"0" max:"100" label:"lift from the bilge to the outlet"`
-	Power     string   `key:"power" enum:"shore|own" label:"what drives it"`
+	Power     string   `key:"power" enum:"shore|own|portable|hand" label:"what drives it" help:"all but shore power count when the shore is lost"`
 	Condition float64  `key:"condition" symbol:"condition" min:"0" max:"1" label:"condition" help:"1 run under load lately, 0 dead or never tried"`
 }
 
@@ -67,7 +67,7 @@ func pumps(in PumpsIn) (out PumpsOut, err error) {
 			share.Capacity = 0
 			out.Warnings = append(out.Warnings, fmt.Sprintf("%s must lift %.3g m, more than the %.3g m on its plate: it is counted with nothing", p.Name, *p.Lift, *p.RatedHead))
 		}
-		if p.Power == "own" {
+		if p.Power != "shore" {
 			share.Own = share.Capacity
 		}
 		out.Each = append(out.Each, share)
