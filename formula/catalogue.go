@@ -10,6 +10,7 @@ import (
 	"oakum/formula/estimate"
 	"oakum/formula/flooding"
 	"oakum/formula/gland"
+	"oakum/formula/handling"
 	"oakum/formula/opening"
 	"oakum/formula/plating"
 	"oakum/formula/protection"
@@ -28,6 +29,7 @@ func Methods() []calc.Method {
 		estimate.Methods(),
 		flooding.Methods(),
 		gland.Methods(),
+		handling.Methods(),
 		opening.Methods(),
 		plating.Methods(),
 		protection.Methods(),
