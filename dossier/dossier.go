@@ -122,11 +122,24 @@ func (d *Dossier) Put(records ...Record) error {
 		}
 		seen[r.ID] = r.Kind
 		byKind[r.Kind] = append(byKind[r.Kind], r)
+		if byName[r.Kind].Single && d.another(r) {
+			return fmt.Errorf("%s: the ship has its %s already: change that record instead", r.ID, byName[r.Kind].Title)
+		}
 	}
 	for kind, some := range byKind {
 		d.put(kind, some)
 	}
 	return nil
+}
+
+// another tells whether the kind has a record under another ID.
+func (d *Dossier) another(r Record) bool {
+	for _, have := range everyOf(d, r.Kind) {
+		if have.ID != r.ID {
+			return true
+		}
+	}
+	return false
 }
 
 func fits(r Record) error {

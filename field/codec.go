@@ -115,8 +115,12 @@ func (c *Codec) ReadJSON(raw []byte, to reflect.Value) (typed map[string]string,
 	}
 	for i := range c.slots {
 		s := &c.slots[i]
-		if s.Required && s.Type == Text && to.FieldByIndex(s.index).IsZero() && !s.textual {
-			return nil, Refuse(s.Key, "%s is missing", s.Key)
+		v := to.FieldByIndex(s.index)
+		switch blank := v.Kind() == reflect.String && v.Len() == 0; {
+		case blank && s.Required:
+			return nil, Refuse(s.Key, "%s is missing%s", s.Key, inUnit(s.Field))
+		case blank && s.Default != "":
+			v.SetString(s.Default)
 		}
 	}
 	return c.typed(in, values), nil
@@ -241,6 +245,16 @@ func (s *slot) plainText(to reflect.Value, cell string) (done, typed bool, err e
 		}
 		var b [32]byte
 		return true, string(appendNumber(b[:0], x)) != cell, nil
+	case s.Type == Integer:
+		n, err := strconv.ParseInt(cell, 10, 64)
+		if err != nil || n > 1<<53 || n < -1<<53 {
+			return false, false, nil
+		}
+		if err := within(s.Key, s.Field, float64(n)); err != nil {
+			return true, false, err
+		}
+		s.target(to).SetInt(n)
+		return true, strconv.FormatInt(n, 10) != cell, nil
 	case s.Type == Text && !s.textual && s.elem.Kind() == reflect.String:
 		t := Tidy(cell)
 		s.target(to).SetString(t)
@@ -262,6 +276,9 @@ func (s *slot) plainText(to reflect.Value, cell string) (done, typed bool, err e
 // inColumn reads a number in the unit of its column and gives it as JSON would carry it in that unit.
 func inColumn(key, cell, column, declared string) (any, error) {
 	if column == declared {
+		if plainNumber(cell) && cell[0] != '.' {
+			return json.Number(cell), nil
+		}
 		return cell, nil
 	}
 	if !quantity.SameDimension(column, unitOr(declared)) {

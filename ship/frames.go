@@ -9,7 +9,7 @@ type FrameSystem struct {
 	Direction     string    `key:"direction" label:"numbers rise" enum:"forward|aft" help:"left out: away from where they are counted" optional:"yes"`
 	Last          *float64  `key:"last" label:"number of the last frame" min:"1" max:"2000"`
 	SpacingFrom   []float64 `key:"spacing_from" label:"spacing begins at frame" help:"one number for each spacing" optional:"yes"`
-	Spacing       []float64 `key:"spacing" unit:"m" label:"frame spacing" over:"0" max:"5"`
+	Spacing       []float64 `key:"spacing" unit:"m" label:"frame spacing" over:"0" max:"5" optional:"yes"`
 	HalfFrames    *bool     `key:"half_frames" label:"half frames are used"`
 	Lettered      []string  `key:"lettered" label:"lettered frames beyond the first" help:"A, B, C abaft the after perpendicular, in order away from the first frame" optional:"yes"`
 	LetterSpacing *float64  `key:"letter_spacing" unit:"m" label:"spacing of the lettered frames" help:"left out: as the first spacing" over:"0" max:"5"`
