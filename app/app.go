@@ -94,15 +94,6 @@ func (a *App) Brief(planID string, day quantity.Date) (*assess.Brief, error) {
 	return b, nil
 }
 
-// Check says what of the ship's record is missing, inconsistent or past its date.
-func (a *App) Check(day quantity.Date) []dossier.Finding {
-	if day.IsZero() {
-		day = a.Today()
-	}
-	d, _ := a.Dossier()
-	return dossier.Check(d, day)
-}
-
 // Backup writes a verified copy.
 func (a *App) Backup(ctx context.Context, path string) error { return a.store.Backup(ctx, path) }
 

@@ -24,6 +24,8 @@ type inquiry struct {
 	particularsHead  dossier.Head
 	particularsKnown bool
 	hull             func() (*hullform.Hull, error)
+	locator          func() ship.Locator
+	plateIndex       map[string][]placedPlate // by strake
 }
 
 func newCase(d *dossier.Dossier, p Plan, day quantity.Date) *inquiry {
@@ -32,6 +34,13 @@ func newCase(d *dossier.Dossier, p Plan, day quantity.Date) *inquiry {
 		c.particulars, c.particularsHead, c.particularsKnown = e.Body, e.Head, true
 	}
 	c.hull = sync.OnceValues(func() (*hullform.Hull, error) { return HullOf(d) })
+	c.locator = sync.OnceValue(func() ship.Locator {
+		h, err := c.hull()
+		if err != nil {
+			h = nil
+		}
+		return LocatorOf(d, h)
+	})
 	return c
 }
 

@@ -118,7 +118,7 @@ func (c *inquiry) drawing(b *Brief) (*Drawing, error) {
 	if err := d.lines(h); err != nil {
 		return nil, err
 	}
-	l := LocatorOf(c.d, h)
+	l := c.locator()
 	d.frames(l, h)
 	d.strakes(l, h)
 	d.spaces(c.d)

@@ -21,7 +21,12 @@ const (
 )
 
 type commands struct {
-	Calc calcCommand `cmd:"" help:"List the methods, describe one, or work one by hand."`
+	Demo   demoCommand   `cmd:"" help:"Open an invented ship in the browser."`
+	Serve  serveCommand  `cmd:"" help:"Open a ship file in the browser."`
+	Brief  briefCommand  `cmd:"" help:"Print the brief."`
+	Calc   calcCommand   `cmd:"" help:"List the methods, describe one, or work one by hand."`
+	Export exportCommand `cmd:"" help:"Write the ship as a folder of CSV files."`
+	Backup backupCommand `cmd:"" help:"Write a verified copy, also while she is open."`
 }
 
 // streams are the program's ends, so that tests can hold them.

@@ -1,0 +1,89 @@
+package main
+
+import (
+	"context"
+	"fmt"
+	"io/fs"
+	"os"
+	"slices"
+	"time"
+
+	"oakum/app"
+	"oakum/dossier"
+	"oakum/store/sqlite"
+)
+
+// freshFrom makes a new ship file holding a whole dossier.
+func freshFrom(ctx context.Context, path string, d *dossier.Dossier, what string) (*app.App, error) {
+	st, err := sqlite.Create(ctx, path)
+	if err != nil {
+		return nil, err
+	}
+	if err := pour(ctx, st, d, what); err != nil {
+		st.Close()
+		os.Remove(path)
+		return nil, err
+	}
+	return app.Open(ctx, st, time.Now)
+}
+
+// pour writes every record of a dossier into a store in one step.
+func pour(ctx context.Context, st app.Store, d *dossier.Dossier, what string) error {
+	records := slices.Collect(d.Records(""))
+	for i := range records {
+		records[i].Version = 0
+	}
+	_, err := st.Write(ctx, app.Batch{By: "import", At: time.Now().UTC(), What: what, Records: records})
+	return err
+}
+
+type exportCommand struct {
+	File   string `arg:"" help:"Ship file." type:"path"`
+	Folder string `arg:"" help:"Folder to write; it is made, and must be empty." type:"path"`
+}
+
+func (exportCommand) Help() string {
+	return `Writes the whole ship as a folder that opens with no program: one CSV file a kind of record with units in the heads, and ship.txt.
+
+Example:
+  oakum export corran-vey.oakum corran-vey/`
+}
+
+// Run writes the folder form.
+func (c exportCommand) Run(s streams) error {
+	a, err := reading(context.Background(), c.File)
+	if err != nil {
+		return err
+	}
+	defer a.Close()
+	entries, err := os.ReadDir(c.Folder)
+	if err == nil && slices.ContainsFunc(entries, func(e fs.DirEntry) bool { return e.Name() != "" }) {
+		return failure{exitRefused, fmt.Errorf("%s: the folder is not empty: choose a new one", c.Folder)}
+	}
+	d, _ := a.Dossier()
+	if err := dossier.WriteFolder(c.Folder, d); err != nil {
+		return err
+	}
+	fmt.Fprintf(s.out, "%d records written to %s\n", d.Len(), c.Folder)
+	return nil
+}
+
+type backupCommand struct {
+	File string `arg:"" help:"Ship file." type:"path"`
+	To   string `arg:"" help:"File to write; it must not be there yet." type:"path"`
+}
+
+// Run writes a verified copy of a ship file, also while another program has it open.
+func (c backupCommand) Run(s streams) error {
+	ctx := context.Background()
+	a, err := reading(ctx, c.File)
+	if err != nil {
+		return err
+	}
+	defer a.Close()
+	if err := a.Backup(ctx, c.To); err != nil {
+		return err
+	}
+	fmt.Fprintf(s.out, "%s written, opened again and checked\n", c.To)
+	return nil
+}

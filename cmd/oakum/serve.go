@@ -1,0 +1,117 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"net"
+	"net/http"
+	"os"
+	"os/signal"
+	"path/filepath"
+	"syscall"
+	"time"
+
+	"oakum/api"
+	"oakum/app"
+	"oakum/demo"
+	"oakum/store/sqlite"
+	"oakum/web"
+)
+
+type serveCommand struct {
+	File string `arg:"" help:"Ship file." type:"path"`
+	New  bool   `help:"Make a new, empty ship file first."`
+	Address
+}
+
+// Address is where a server listens.
+type Address struct {
+	Listen string `help:"Address to listen on. Only this machine can reach the usual one." default:"127.0.0.1:4310" placeholder:"HOST:PORT"`
+	By     string `help:"Name that the journal carries for changes made here." default:"keeper"`
+}
+
+func (serveCommand) Help() string {
+	return `Examples:
+  oakum serve corran-vey.oakum
+  oakum serve --new my-ship.oakum
+  oakum serve corran-vey.oakum --listen 127.0.0.1:0   any free port`
+}
+
+// Run serves a ship file until it is told to stop.
+func (c serveCommand) Run(s streams) error {
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+	defer stop()
+	if c.New {
+		st, err := sqlite.Create(ctx, c.File)
+		if err != nil {
+			return err
+		}
+		if err := st.Close(); err != nil {
+			return err
+		}
+	}
+	a, err := writing(ctx, c.File)
+	if err != nil {
+		return err
+	}
+	defer a.Close()
+	return c.serve(ctx, s, a)
+}
+
+func (c Address) serve(ctx context.Context, s streams, a *app.App) error {
+	l, err := net.Listen("tcp", c.Listen)
+	if err != nil {
+		return fmt.Errorf("%s can't be listened on: %w; give another with --listen", c.Listen, err)
+	}
+	server := api.New(a)
+	server.By = c.By
+	h := &http.Server{Handler: server.Handler(web.Handler()), ReadHeaderTimeout: 10 * time.Second}
+	fmt.Fprintf(s.out, "Open http://%s in a browser. Ctrl+C stops.\n", l.Addr())
+	done := make(chan error, 1)
+	go func() { done <- h.Serve(l) }()
+	select {
+	case err := <-done:
+		return err
+	case <-ctx.Done():
+	}
+	// Requests under way may end; a write that was acknowledged is on the disk already.
+	grace, cancel := context.WithTimeout(context.Background(), 5*time.Second)
+	defer cancel()
+	if err := h.Shutdown(grace); err != nil && !errors.Is(err, context.DeadlineExceeded) {
+		return err
+	}
+	return nil
+}
+
+type demoCommand struct {
+	Ship string `help:"Which of the invented ships." enum:"corran-vey,pell" default:"corran-vey"`
+	Keep string `help:"Ship file to keep; a temporary one, gone afterwards, when left out." type:"path" placeholder:"FILE"`
+	Address
+}
+
+// Run copies an invented ship into a ship file and serves it.
+func (c demoCommand) Run(s streams) error {
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+	defer stop()
+	path := c.Keep
+	if path == "" {
+		dir, err := os.MkdirTemp("", "oakum-demo-*")
+		if err != nil {
+			return err
+		}
+		defer os.RemoveAll(dir)
+		path = filepath.Join(dir, c.Ship+".oakum")
+	}
+	d, err := demo.Ship(c.Ship)
+	if err != nil {
+		return err
+	}
+	a, err := freshFrom(ctx, path, d, "the invented ship "+c.Ship)
+	if err != nil {
+		return err
+	}
+	defer a.Close()
+	fmt.Fprintf(s.out, "%s, an invented ship. Everything about her is made up.\n", a.Heading().Name)
+	return c.serve(ctx, s, a)
+}
