@@ -2,6 +2,7 @@ package api
 
 import (
 	"context"
+	"encoding/json"
 	"fmt"
 	"net/http"
 	"reflect"
@@ -63,15 +64,13 @@ type Sent struct {
 }
 
 func (in Sent) record(k dossier.Kind) (r dossier.Record, err error) {
-	values, err := loose(in.Body)
+	raw, err := json.Marshal(in.Body)
 	if err != nil {
+		return r, field.Refuse("", "the record can't be read: %v", err)
+	}
+	if r.Body, r.Typed, err = dossier.DecodeBody(k.Name, raw); err != nil {
 		return r, err
 	}
-	made, given, err := k.Fill(values)
-	if err != nil {
-		return r, err
-	}
-	r.Body, r.Typed = made, typed(given)
 	r.ID, r.Kind, r.Mark, r.Basis, r.BasisNote = in.ID, k.Name, in.Mark, in.Basis, in.BasisNote
 	if in.BasisDate != "" {
 		if r.BasisDate, err = quantity.ParseDate(in.BasisDate); err != nil {
@@ -79,20 +78,6 @@ func (in Sent) record(k dossier.Kind) (r dossier.Record, err error) {
 		}
 	}
 	return r, nil
-}
-
-// typed keeps the text of the numbers that came as text.
-func typed(in *field.Input) map[string]string {
-	kept := map[string]string{}
-	for path, g := range in.Given {
-		if g.Text != "" && g.Unit != "" {
-			kept[path] = g.Text
-		}
-	}
-	if len(kept) == 0 {
-		return nil
-	}
-	return kept
 }
 
 type ofKind struct {

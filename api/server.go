@@ -3,6 +3,7 @@ package api
 import (
 	"net/http"
 	"net/url"
+	"reflect"
 	"strings"
 
 	"github.com/danielgtaylor/huma/v2"
@@ -47,6 +48,7 @@ func (s *Server) register(mux *http.ServeMux) huma.API {
 	config.Info.Description = "One ship: what is known of her, the brief made from it, and the methods by hand."
 	config.OpenAPIPath, config.DocsPath, config.SchemasPath = "/api/openapi", "", "/api/schemas"
 	config.CreateHooks = nil // no $schema links in the answers
+	config.Components.Schemas = huma.NewMapRegistry("#/components/schemas/", schemaName)
 	api := humago.New(mux, config)
 	v1 := huma.NewGroup(api, "/api/v1")
 	s.shipRoutes(v1)
@@ -59,6 +61,20 @@ func (s *Server) register(mux *http.ServeMux) huma.API {
 	s.paperRoutes(v1)
 	s.intakeRoutes(v1)
 	return api
+}
+
+// schemaName names a type by its package and its name, since several packages have a Step.
+func schemaName(t reflect.Type, hint string) string {
+	name := huma.DefaultSchemaNamer(t, hint)
+	for t.Kind() == reflect.Pointer || t.Kind() == reflect.Slice {
+		t = t.Elem()
+	}
+	own, ok := strings.CutPrefix(t.PkgPath(), "oakum/")
+	if !ok || own == "api" || t.Name() == "" {
+		return name
+	}
+	own = own[strings.LastIndex(own, "/")+1:]
+	return strings.ToUpper(own[:1]) + own[1:] + name
 }
 
 // guarded lets no other site write, and answers only to the name it was asked by on this machine: a page of another site can neither send here nor be

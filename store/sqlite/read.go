@@ -9,7 +9,6 @@ import (
 
 	"oakum/app"
 	"oakum/dossier"
-	"oakum/field"
 )
 
 const columns = `r.id, r.version, r.kind, r.body, r.mark, r.basis, r.basis_note, r.basis_date, r.typed, r.source, r.withdrawn, j.at, j.by
@@ -76,8 +75,7 @@ func one(rows *sql.Rows) (r dossier.Record, err error) {
 			return r, fmt.Errorf("%s: %w", r.ID, err)
 		}
 	}
-	r.Body, err = decode(r.Kind, body)
-	if err != nil {
+	if r.Body, _, err = dossier.DecodeBody(r.Kind, body); err != nil {
 		return r, fmt.Errorf("%s %s: %w", r.Kind, r.ID, err)
 	}
 	return r, nil
@@ -96,14 +94,6 @@ func encode(r dossier.Record) (body string, typed any, err error) {
 		typed = string(t)
 	}
 	return string(b), typed, nil
-}
-
-func decode(kind string, body []byte) (any, error) {
-	k, ok := dossier.KindNamed(kind)
-	if !ok {
-		return nil, field.Refuse("kind", "%q is not a kind of record that this program knows", kind)
-	}
-	return k.DecodeBody(body)
 }
 
 // Journal implements app.Store.
