@@ -6,6 +6,7 @@ import (
 
 	"oakum/calc"
 	"oakum/formula/afloat"
+	"oakum/formula/berth"
 	"oakum/formula/docking"
 	"oakum/formula/estimate"
 	"oakum/formula/flooding"
@@ -25,6 +26,7 @@ import (
 func Methods() []calc.Method {
 	return slices.Concat(
 		afloat.Methods(),
+		berth.Methods(),
 		docking.Methods(),
 		estimate.Methods(),
 		flooding.Methods(),
