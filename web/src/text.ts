@@ -87,6 +87,8 @@ export const text = {
     file: 'Save as CSV',
   },
 
+  chart: { table: 'The table behind it' },
+
   drawing: {
     title: 'Her drawing',
     sheet: 'All views',

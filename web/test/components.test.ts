@@ -38,7 +38,7 @@ describe('a sheet', () => {
   })
   it('shows a result that is a table as a table', () => {
     show(Sheet, { sheet })
-    expect(texts('caption')[0]).toContain('Readings against it')
+    expect(texts('caption')).toEqual(['Readings against it', 'Thickness by year'])
     expect(texts('tbody th[scope=row]')).toContain('Fr 38 P')
   })
 })

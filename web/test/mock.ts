@@ -1,5 +1,5 @@
 // A made-up program for the tests of the pages: answers of the right shape for an invented ship. Tests only; nothing of it is built in.
-import type { Brief, Drawing, Entry, Figure, Kind, Mark, Method, Point, Sheet, ShipHead } from '../src/api/contract'
+import type { Brief, Drawing, Entry, Field, Figure, Kind, Mark, Method, Point, Sheet, ShipHead } from '../src/api/contract'
 
 export const ship: ShipHead = { name: 'TSS Corran Vey', revision: 412, day: '2026-11-25', currency: 'EUR', empty: false }
 
@@ -133,6 +133,8 @@ export const sheet: Sheet = {
   results: [
     { key: 'limit', symbol: 't_min', label: 'least thickness allowed', value: 9.525, unit: 'mm', text: '9.5 mm', p10: 9.3, p50: 9.5, p90: 9.8 },
     { key: 'verdicts', label: 'readings against it', unit: '', text: '', value: [{ place: 'Fr 37½ P', thickness: 9.1, verdict: 'refer' }, { place: 'Fr 38 P', thickness: 11.9, verdict: 'sound' }] },
+    { key: 'course', label: 'thickness by year', unit: '', text: '', value: [0, 2, 4, 6, 8, 10].map((n) => ({ year: 2026 + n, likely: 9.1 - 0.07 * n, worst: 9 - 0.12 * n })),
+      fields: ['year', 'likely', 'worst'].map((key): Field => ({ key, label: key, ...(key === 'year' ? {} : { unit: 'mm' }), type: 'number', required: true })) },
   ],
   warnings: ['Fewer than ten readings: the worst was hardly met.'], sources: method.sources,
   holds: 'Rolled plate under uniform wastage; not pits.', accuracy: 'As good as the original thickness is known.',

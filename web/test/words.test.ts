@@ -19,6 +19,7 @@ function written(node: unknown, inside = ''): string[] {
   if (typeof node !== 'object' || node === null) return []
   const { type, name, data } = node as Node
   if (type === 'Text') return /\p{L}{2}/u.test(data ?? '') && (inside === '' || spoken.has(inside)) ? [data!.trim()] : []
+  if (type === 'StyleDirective') return []
   const within = type === 'Attribute' ? (name ?? '') : inside
   return Object.entries(node)
     .filter(([key]) => !['css', 'instance', 'module', 'metadata', 'comments'].includes(key))

@@ -1,4 +1,5 @@
 import type { SheetLine } from '../api/contract'
+import type { Axis, Series } from '../parts/series'
 import { unitText } from '../quantity/unit'
 import { text, words } from '../text'
 
@@ -22,6 +23,23 @@ export function rows(line: SheetLine): Record<string, unknown>[] | undefined {
   const { value } = line
   if (!Array.isArray(value) || value.length === 0) return undefined
   return value.every((row) => row !== null && typeof row === 'object' && !Array.isArray(row)) ? value : undefined
+}
+
+/** A table as lines of a chart: where its first column rises and the others are numbers of one unit. */
+export function chart(line: SheetLine): { x: Axis; y: Axis; series: Series[] } | undefined {
+  const all = rows(line)
+  const [first, ...rest] = line.fields ?? []
+  if (!all || !first || rest.length === 0 || all.length < 6) return undefined
+  const number = (row: Record<string, unknown>, key: string) => (typeof row[key] === 'number' ? row[key] : NaN)
+  const rises = all.every((row, i) => i === 0 || number(row, first.key) > number(all[i - 1]!, first.key))
+  const alike = rest.every((f) => f.unit === rest[0]!.unit && all.every((row) => Number.isFinite(number(row, f.key))))
+  if (!rises || !alike) return undefined
+  const series = rest.map((f) => ({ label: f.label, points: all.map((row) => ({ x: number(row, first.key), y: number(row, f.key) })) }))
+  return { x: axis(first), y: axis(rest.length === 1 ? rest[0]! : { label: line.label, unit: rest[0]!.unit }), series }
+}
+
+function axis({ label, unit }: { label: string; unit?: string | undefined }): Axis {
+  return unit ? { label: words(label), unit } : { label: words(label) }
 }
 
 /** The whole sheet as rows for a spreadsheet. */

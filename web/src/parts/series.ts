@@ -1,0 +1,49 @@
+/** One line of a chart, with its band where the values are uncertain. */
+export interface Series {
+  label: string
+  points: SeriesPoint[]
+}
+
+export interface SeriesPoint {
+  x: number
+  y: number
+  low?: number
+  high?: number
+}
+
+export interface Axis {
+  label: string
+  unit?: string
+}
+
+/** A level to be seen against the lines: the least allowed, the sill, the reserve. */
+export interface Level {
+  value: number
+  label: string
+}
+
+/** Lines are told apart by how they are drawn and by their names at their ends, never by colour. */
+export const dashes = ['', '7 3', '2 3', '9 3 2 3']
+
+/** The table behind a chart: a row for each x, a column for each line, with its band. */
+export function table(x: Axis, series: readonly Series[]): { head: string[]; rows: (number | undefined)[][] } {
+  const banded = series.map((s) => s.points.some((p) => p.low !== undefined))
+  const head = [x.label, ...series.flatMap((s, i) => (banded[i] ? [s.label, `${s.label}, low`, `${s.label}, high`] : [s.label]))]
+  const at = series.map((s) => new Map(s.points.map((p) => [p.x, p])))
+  const xs = [...new Set(series.flatMap((s) => s.points.map((p) => p.x)))].sort((a, b) => a - b)
+  const rows = xs.map((value) => [value, ...at.flatMap((points, i) => cells(points.get(value), banded[i]!))])
+  return { head, rows }
+}
+
+function cells(p: SeriesPoint | undefined, banded: boolean): (number | undefined)[] {
+  return banded ? [p?.y, p?.low, p?.high] : [p?.y]
+}
+
+/** What a chart says in a sentence, for those who don't see it. */
+export function sentence(title: string, y: Axis, series: readonly Series[]): string {
+  const parts = series.filter((s) => s.points.length > 0).map((s) => {
+    const [first, last] = [s.points[0]!, s.points.at(-1)!]
+    return `${s.label}: ${first.y} → ${last.y}${y.unit ? ` ${y.unit}` : ''}`
+  })
+  return [title, ...parts].join('. ')
+}
