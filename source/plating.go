@@ -15,4 +15,6 @@ var plating = []Work{
 	{Key: "hosking-1985", Author: "J. R. M. Hosking, J. R. Wallis and E. F. Wood", Title: "Estimation of the generalized extreme-value distribution by the method of probability-weighted moments", Where: "Technometrics 27 (1985) 251-261"},
 	{Key: "tubes-1994", Title: "Extreme value analysis of pits on copper hot water tubes: a sample of 3 % and a return period under 500", Where: "Zairyo-to-Kankyo 43 (1994) 258, and Journal of Research of NIST 99 (1994)"},
 	{Key: "stephens-1977", Author: "M. A. Stephens", Title: "Goodness of fit for the extreme value distribution", Where: "Biometrika 64 (1977) 583-588, as SciPy carries its table"},
+	{Key: "rasmussen-2006", Author: "C. E. Rasmussen and C. K. I. Williams", Title: "Gaussian processes for machine learning", Where: "MIT Press 2006"},
+	{Key: "vecchia-1988", Author: "A. V. Vecchia", Title: "Estimation and model identification for continuous spatial processes", Where: "Journal of the Royal Statistical Society B 50 (1988) 297-312"},
 }
