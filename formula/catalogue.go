@@ -12,6 +12,7 @@ import (
 	"oakum/formula/flooding"
 	"oakum/formula/gland"
 	"oakum/formula/handling"
+	"oakum/formula/money"
 	"oakum/formula/opening"
 	"oakum/formula/plating"
 	"oakum/formula/protection"
@@ -32,6 +33,7 @@ func Methods() []calc.Method {
 		flooding.Methods(),
 		gland.Methods(),
 		handling.Methods(),
+		money.Methods(),
 		opening.Methods(),
 		plating.Methods(),
 		protection.Methods(),
