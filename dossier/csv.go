@@ -1,7 +1,6 @@
 package dossier
 
 import (
-	"bytes"
 	"strings"
 )
 
@@ -15,18 +14,18 @@ type row struct {
 
 // table cuts a CSV file into rows (RFC 4180; a line may end in LF alone). A row that breaks the form is kept with its text and its fault.
 type table struct {
-	rest  []byte
+	rest  string
 	line  int
 	comma byte
+	cells []string // of the row before, used again
 }
 
 // newTable starts at the top of a file. Where the first line has no comma but semicolons or tabs, those part the cells.
 func newTable(data []byte) *table {
-	data = bytes.TrimPrefix(data, []byte("\ufeff"))
-	t := &table{rest: data, line: 1, comma: ','}
-	first, _, _ := bytes.Cut(data, []byte("\n"))
+	t := &table{rest: strings.TrimPrefix(string(data), "\ufeff"), line: 1, comma: ','}
+	first, _, _ := strings.Cut(t.rest, "\n")
 	for _, c := range []byte{',', ';', '\t'} {
-		if bytes.IndexByte(first, c) >= 0 {
+		if strings.IndexByte(first, c) >= 0 {
 			t.comma = c
 			break
 		}
@@ -34,13 +33,13 @@ func newTable(data []byte) *table {
 	return t
 }
 
-// next gives the next row; ok is false at the end.
+// next gives the next row; ok is false at the end. Its cells hold until the next call.
 func (t *table) next() (r row, ok bool) {
 	if len(t.rest) == 0 {
 		return row{}, false
 	}
-	r.line = t.line
-	i, start := 0, 0
+	r.line, r.cells = t.line, t.cells[:0]
+	i := 0
 	for {
 		cell, end, fault := t.cell(i)
 		r.cells = append(r.cells, cell)
@@ -55,10 +54,10 @@ func (t *table) next() (r row, ok bool) {
 		}
 		break
 	}
-	r.text = string(t.rest[start:i])
+	r.text = t.rest[:i]
 	i = t.pastLineEnd(i)
-	t.line += bytes.Count(t.rest[:i], []byte("\n"))
-	t.rest = t.rest[i:]
+	t.line += strings.Count(t.rest[:i], "\n")
+	t.rest, t.cells = t.rest[i:], r.cells
 	return r, true
 }
 
@@ -69,15 +68,15 @@ func (t *table) cell(i int) (cell string, end int, fault string) {
 		for end < len(t.rest) && t.rest[end] != t.comma && t.rest[end] != '\n' && !t.crlf(end) {
 			end++
 		}
-		return string(t.rest[i:end]), end, ""
+		return t.rest[i:end], end, ""
 	}
 	var b strings.Builder
 	for i++; ; {
-		j := bytes.IndexByte(t.rest[i:], '"')
+		j := strings.IndexByte(t.rest[i:], '"')
 		if j < 0 {
-			return b.String() + string(t.rest[i:]), len(t.rest), "the quotation mark is not closed"
+			return b.String() + t.rest[i:], len(t.rest), "the quotation mark is not closed"
 		}
-		b.Write(t.rest[i : i+j])
+		b.WriteString(t.rest[i : i+j])
 		i += j + 1
 		if i < len(t.rest) && t.rest[i] == '"' {
 			b.WriteByte('"')
@@ -92,10 +91,12 @@ func (t *table) cell(i int) (cell string, end int, fault string) {
 	return b.String(), i, ""
 }
 
-func (t *table) crlf(i int) bool { return t.rest[i] == '\r' && i+1 < len(t.rest) && t.rest[i+1] == '\n' }
+func (t *table) crlf(i int) bool {
+	return t.rest[i] == '\r' && i+1 < len(t.rest) && t.rest[i+1] == '\n'
+}
 
 func (t *table) toLineEnd(i int) int {
-	if j := bytes.IndexByte(t.rest[i:], '\n'); j >= 0 {
+	if j := strings.IndexByte(t.rest[i:], '\n'); j >= 0 {
 		return i + j
 	}
 	return len(t.rest)

@@ -60,7 +60,7 @@ func ReadFolder(fsys fs.FS) (Reading, error) {
 	if err != nil {
 		return Reading{}, err
 	}
-	r := reader{fsys: fsys, out: Reading{Dossier: New()}, grids: map[string]bool{}, ids: map[string]string{}, currency: "EUR"}
+	r := reader{fsys: fsys, out: Reading{Dossier: New()}, grids: map[string]bool{}, ids: map[string]spot{}, currency: "EUR"}
 	for _, k := range kinds {
 		i := slices.IndexFunc(names, func(e fs.DirEntry) bool { return e.Name() == k.File && !e.IsDir() })
 		if i >= 0 {
@@ -85,8 +85,14 @@ type reader struct {
 	out      Reading
 	records  []Record
 	grids    map[string]bool
-	ids      map[string]string
+	ids      map[string]spot
 	currency string
+}
+
+// spot is where a record was read.
+type spot struct {
+	file string
+	line int
 }
 
 func (r *reader) refuse(f Refused) { r.out.Refused = append(r.out.Refused, f) }
@@ -325,8 +331,8 @@ func (b *builder) finish(file string, line int) error {
 		}
 	}
 	if other, taken := b.r.ids[h.ID]; taken {
-		return field.Refuse("id", "the id %s already stands in %s", h.ID, other)
+		return field.Refuse("id", "the id %s already stands in %s line %d", h.ID, other.file, other.line)
 	}
-	b.r.ids[h.ID] = fmt.Sprintf("%s line %d", file, line)
+	b.r.ids[h.ID] = spot{file, line}
 	return nil
 }

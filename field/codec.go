@@ -259,7 +259,7 @@ func (s *slot) plainText(to reflect.Value, cell string) (done, typed bool, err e
 		t := Tidy(cell)
 		s.target(to).SetString(t)
 		return true, false, nil
-	case s.Type == Enum && !s.textual:
+	case s.Type == Enum && s.elem.Kind() == reflect.String:
 		if i := slices.Index(s.Enum, cell); i >= 0 {
 			s.target(to).SetString(s.Enum[i])
 			return true, false, nil

@@ -76,7 +76,7 @@ func settleStrakes(from, to string) (string, string) {
 }
 
 func strake(text string) string {
-	if len(text) == 1 && text[0] >= 'A' && text[0] <= 'Z' {
+	if text == "" || len(text) == 1 && text[0] >= 'A' && text[0] <= 'Z' {
 		return text
 	}
 	text = strings.TrimSpace(strakeRx.ReplaceAllString(strings.TrimSpace(text), ""))
