@@ -17,4 +17,5 @@ var plating = []Work{
 	{Key: "stephens-1977", Author: "M. A. Stephens", Title: "Goodness of fit for the extreme value distribution", Where: "Biometrika 64 (1977) 583-588, as SciPy carries its table"},
 	{Key: "rasmussen-2006", Author: "C. E. Rasmussen and C. K. I. Williams", Title: "Gaussian processes for machine learning", Where: "MIT Press 2006"},
 	{Key: "vecchia-1988", Author: "A. V. Vecchia", Title: "Estimation and model identification for continuous spatial processes", Where: "Journal of the Royal Statistical Society B 50 (1988) 297-312"},
+	{Key: "timoshenko-plates", Author: "S. Timoshenko and S. Woinowsky-Krieger", Title: "Theory of plates and shells", Where: "2nd edition, McGraw-Hill 1959"},
 }
