@@ -10,29 +10,49 @@ var ErrNotHeld = errors.New("the supports do not hold the beam: it tips or sinks
 
 var errUnsettled = errors.New("which supports carry and which let go could not be settled")
 
-// contact finds which supports push, which have let go and which give way. It changes all wrong ones at once while that helps, and else the
-// last wrong one alone, which ends for certain (Murty) as the strain energy is convex.
+// contact finds which supports push, which have let go and which give way. A weak spring under every support keeps the beam in reach while the
+// search passes through states that do not hold it; it is taken away again at the end.
 func (s system) contact() ([]state, []vector, error) {
 	states := make([]state, len(s.model.Supports))
 	if !s.held(states) {
 		return nil, nil, ErrNotHeld
 	}
-	fewest, patience := len(states)+1, 10
-	for range 100 + 20*len(states) {
-		weak := 0.0
-		if !s.held(states) {
-			weak = s.weak()
+	for weak := s.weak(); ; weak /= 1e3 {
+		settled, err := s.pivot(states, weak)
+		switch {
+		case err != nil:
+			return nil, nil, err
+		case !settled:
+			return nil, nil, errUnsettled
+		case !s.held(states):
+			return nil, nil, ErrNotHeld
 		}
-		u, err := s.solve(states, weak)
+		u, err := s.solve(states, 0)
 		if err != nil {
 			return nil, nil, err
 		}
+		if _, wrong := s.judge(states, u); len(wrong) == 0 {
+			return states, u, nil
+		}
+		if weak < 1e-13*s.weak() {
+			return nil, nil, errUnsettled
+		}
+	}
+}
+
+// pivot changes states until all are right. It changes all wrong ones at once while that helps, and else the last wrong one alone, which ends
+// for certain (Murty) as the strain energy is convex.
+func (s system) pivot(states []state, weak float64) (settled bool, err error) {
+	fewest, patience := len(states)+1, 10
+	for range 200 + 20*len(states) {
+		u, err := s.solve(states, weak)
+		if err != nil {
+			return false, err
+		}
 		next, wrong := s.judge(states, u)
 		switch {
-		case len(wrong) == 0 && weak > 0:
-			return nil, nil, ErrNotHeld
 		case len(wrong) == 0:
-			return states, u, nil
+			return true, nil
 		case len(wrong) < fewest:
 			fewest, patience = len(wrong), 10
 		case patience > 0:
@@ -44,14 +64,16 @@ func (s system) contact() ([]state, []vector, error) {
 			states[i] = next[i]
 		}
 	}
-	return nil, nil, errUnsettled
+	return false, nil
 }
 
-// weak is a spring too soft to matter beside the beam and its supports.
+// weak is a spring too soft to matter beside the beam and the softest of its supports.
 func (s system) weak() float64 {
 	k := 1 / s.unit[0]
 	for _, sup := range s.model.Supports {
-		k = max(k, sup.Stiffness)
+		if sup.Stiffness > 0 {
+			k = min(k, sup.Stiffness)
+		}
 	}
 	return 1e-6 * k
 }
@@ -99,7 +121,8 @@ func (s system) slack(sup Support, small float64) float64 {
 	return small*s.unit[0] + 1e-14*math.Abs(sup.Settle)
 }
 
-// scale is the sum of all loads without sign, N.
+// scale is what rounding errors are measured by, N: the sum of all loads without sign and a thousandth of the forces that the settlements could
+// raise in the stiffest way.
 func (s system) scale() float64 {
 	sum := 0.0
 	for _, e := range s.mesh.elements {
@@ -110,6 +133,13 @@ func (s system) scale() float64 {
 	}
 	for _, m := range s.mesh.moment {
 		sum += math.Abs(m) / s.unit[2]
+	}
+	for _, sup := range s.model.Supports {
+		if sup.Stiffness > 0 {
+			sum += 1e-3 * math.Abs(sup.Settle) * sup.Stiffness
+		} else {
+			sum += 1e-3 * math.Abs(sup.Settle) / s.unit[0]
+		}
 	}
 	return sum
 }

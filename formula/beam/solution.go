@@ -2,6 +2,7 @@ package beam
 
 import (
 	"math"
+	"slices"
 	"sort"
 )
 
@@ -46,6 +47,7 @@ func Solve(m Model) (Solution, error) {
 	if err := m.check(); err != nil {
 		return Solution{}, err
 	}
+	m, line := m.level()
 	s := assemble(m)
 	states, u, err := s.contact()
 	if err != nil {
@@ -55,7 +57,7 @@ func Solve(m Model) (Solution, error) {
 	for i, x := range s.mesh.x {
 		l := s.left(u, i)
 		out.Places = append(out.Places, Place{
-			X: x, Deflection: u[i][0], Slope: u[i][1], MomentLeft: l[2], ShearLeft: l[3], MomentRight: u[i][2], ShearRight: u[i][3],
+			X: x, Deflection: u[i][0] + line, Slope: u[i][1], MomentLeft: l[2], ShearLeft: l[3], MomentRight: u[i][2], ShearRight: u[i][3],
 		})
 		out.Total += s.mesh.force[i]
 		if i > 0 {
@@ -73,13 +75,33 @@ func Solve(m Model) (Solution, error) {
 		left -= force
 		scale += math.Abs(force)
 		out.Reactions = append(out.Reactions, Reaction{
-			Force: force, Moment: moment, Deflection: u[s.mesh.at[i]][0], Open: states[i] == open, Plastic: states[i] == plastic,
+			Force: force, Moment: moment, Deflection: u[s.mesh.at[i]][0] + line, Open: states[i] == open, Plastic: states[i] == plastic,
 		})
 	}
 	if !(math.Abs(left) <= 1e-7*scale) {
 		return Solution{}, errSingular
 	}
 	return out, nil
+}
+
+// level gives the model with the mean settlement taken out of its supports, and that mean: a beam high above its datum would lose digits to it.
+// A bed stands on the datum itself and keeps it.
+func (m Model) level() (Model, float64) {
+	for _, s := range m.Spans {
+		if s.Bed > 0 {
+			return m, 0
+		}
+	}
+	line := 0.0
+	for _, s := range m.Supports {
+		line += s.Settle / float64(len(m.Supports))
+	}
+	supports := slices.Clone(m.Supports)
+	for i := range supports {
+		supports[i].Settle -= line
+	}
+	m.Supports = supports
+	return m, line
 }
 
 // end sets what lies beyond the right end to nothing, which the solve gives to its last digits only.
