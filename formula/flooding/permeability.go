@@ -11,8 +11,8 @@ import (
 // PermeabilityIn names the sort of space, or describes the cargo in it.
 type PermeabilityIn struct {
 	Space           *string  `key:"space" enum:"stores|accommodation|machinery|voids" label:"what the space is used for"`
-	RelativeDensity *float64 `key:"relative_density" symbol:"rd" over:"0" max:"25" label:"relative density of the cargo"`
-	StowageFactor   *float64 `key:"stowage_factor" unit:"m3/t" symbol:"sf" over:"0" max:"50" label:"stowage factor" help:"room that a tonne of it takes as stowed"`
+	RelativeDensity *float64 `key:"relative_density" symbol:"rd" min:"0.05" max:"25" label:"relative density of the cargo"`
+	StowageFactor   *float64 `key:"stowage_factor" unit:"m3/t" symbol:"sf" min:"0.01" max:"50" label:"stowage factor" help:"room that a tonne of it takes as stowed"`
 }
 
 // PermeabilityOut is the share of the space that water can fill.

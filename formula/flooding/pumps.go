@@ -75,7 +75,7 @@ func pumps(in PumpsIn) (out PumpsOut, err error) {
 		out.WithoutShore += share.Own
 	}
 	out.Wins, out.WinsAlone = out.Capacity > in.Inflow, out.WithoutShore > in.Inflow
-	if in.Inflow > 0 {
+	if in.Inflow > 1e-12 { // m3/s, a drop in a year
 		out.Margin = new(out.Capacity / in.Inflow)
 	} else {
 		out.Wins, out.WinsAlone = true, true

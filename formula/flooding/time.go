@@ -12,13 +12,13 @@ import (
 
 // TimeIn describes a space with a hole in its side. Heights count from its floor.
 type TimeIn struct {
-	Area         float64  `key:"area" unit:"m2" symbol:"A" over:"0" max:"50000" label:"plan area of the space"`
-	Permeability float64  `key:"permeability" symbol:"m" default:"0.85" over:"0" max:"1" label:"permeability" help:"share of the space that water can fill"`
-	HoleArea     *float64 `key:"hole_area" unit:"mm2" symbol:"a0" over:"0" max:"20e6" label:"area of the hole"`
-	HoleDiameter *float64 `key:"hole_diameter" unit:"mm" symbol:"dh" over:"0" max:"5000" label:"diameter of the hole" help:"instead of an area"`
+	Area         float64  `key:"area" unit:"m2" symbol:"A" min:"0.01" max:"50000" label:"plan area of the space"`
+	Permeability float64  `key:"permeability" symbol:"m" default:"0.85" min:"0.001" max:"1" label:"permeability" help:"share of the space that water can fill"`
+	HoleArea     *float64 `key:"hole_area" unit:"mm2" symbol:"a0" min:"0.001" max:"20e6" label:"area of the hole"`
+	HoleDiameter *float64 `key:"hole_diameter" unit:"mm" symbol:"dh" min:"0.01" max:"5000" label:"diameter of the hole" help:"instead of an area"`
 	HoleHeight   float64  `key:"hole_height" unit:"m" symbol:"hh" default:"0" min:"0" max:"50" label:"height of the hole above the floor"`
-	OutsideHead  float64  `key:"outside_head" unit:"m" symbol:"H0" over:"0" max:"100" label:"outside water above the hole"`
-	Discharge    float64  `key:"discharge_coefficient" symbol:"C" default:"0.6" over:"0" max:"1" label:"discharge coefficient"`
+	OutsideHead  float64  `key:"outside_head" unit:"m" symbol:"H0" min:"0.001" max:"100" label:"outside water above the hole"`
+	Discharge    float64  `key:"discharge_coefficient" symbol:"C" default:"0.6" min:"0.01" max:"1" label:"discharge coefficient"`
 	Pump         float64  `key:"pump" unit:"m3/s" symbol:"Qp" default:"0" min:"0" max:"100" label:"what the pumps take out"`
 	AlarmHeight  *float64 `key:"alarm_height" unit:"m" symbol:"za" min:"0" max:"50" label:"height of the alarm above the floor"`
 	ToHeight     *float64 `key:"to_height" unit:"m" symbol:"z0" over:"0" max:"50" label:"height asked about" help:"the outside water level where not given"`

@@ -11,10 +11,10 @@ import (
 // CrushIn describes packing that carries a resting shaft.
 type CrushIn struct {
 	Load           float64 `key:"load" unit:"N" symbol:"P" min:"0" max:"1e8" label:"load that the packing carries" help:"from the shaft line where a bearing is worn away, or entered"`
-	Shaft          float64 `key:"shaft" unit:"mm" symbol:"d" over:"0" max:"3000" label:"diameter of the shaft or its sleeve"`
-	PackingLength  float64 `key:"packing_length" unit:"mm" symbol:"L" over:"0" max:"5000" label:"length of packing along the shaft"`
-	Modulus        float64 `key:"modulus" unit:"MPa" symbol:"E" over:"0" max:"5000" label:"modulus of the bedded packing" help:"give a range: nothing is published for old packing"`
-	Section        float64 `key:"section" unit:"mm" symbol:"s" over:"0" max:"500" label:"section of the packing"`
+	Shaft          float64 `key:"shaft" unit:"mm" symbol:"d" min:"1" max:"3000" label:"diameter of the shaft or its sleeve"`
+	PackingLength  float64 `key:"packing_length" unit:"mm" symbol:"L" min:"1" max:"5000" label:"length of packing along the shaft"`
+	Modulus        float64 `key:"modulus" unit:"MPa" symbol:"E" min:"0.001" max:"5000" label:"modulus of the bedded packing" help:"give a range: nothing is published for old packing"`
+	Section        float64 `key:"section" unit:"mm" symbol:"s" min:"0.1" max:"500" label:"section of the packing"`
 	Precompression float64 `key:"precompression" unit:"mm" symbol:"u0" default:"0" min:"0" max:"200" label:"radial squeeze all round before the shaft sank"`
 }
 

@@ -11,15 +11,15 @@ import (
 
 // LeakIn describes the gap that a worn or relaxed gland leaves round the shaft.
 type LeakIn struct {
-	Shaft        float64  `key:"shaft" unit:"mm" symbol:"d" over:"0" max:"3000" label:"diameter of the shaft"`
-	Clearance    float64  `key:"clearance" unit:"mm" symbol:"c" over:"0" max:"200" label:"mean radial gap"`
+	Shaft        float64  `key:"shaft" unit:"mm" symbol:"d" min:"1" max:"3000" label:"diameter of the shaft"`
+	Clearance    float64  `key:"clearance" unit:"mm" symbol:"c" min:"0.0001" max:"200" label:"mean radial gap"`
 	Eccentricity float64  `key:"eccentricity" symbol:"ec" default:"0" min:"0" max:"1" label:"eccentricity" help:"0 central, 1 where the shaft lies on the bottom of its box"`
-	Length       float64  `key:"length" unit:"mm" symbol:"L" over:"0" max:"20000" label:"length of the gap along the shaft"`
+	Length       float64  `key:"length" unit:"mm" symbol:"L" min:"0.01" max:"20000" label:"length of the gap along the shaft"`
 	Head         *float64 `key:"head" unit:"m" symbol:"h" over:"0" max:"100" label:"depth of the gap below the water"`
 	Difference   *float64 `key:"pressure_difference" unit:"MPa" symbol:"dp0" over:"0" max:"100" label:"pressure difference" help:"instead of a head"`
 	Density      float64  `key:"water_density" unit:"kg/m3" symbol:"rho_w" default:"1025" min:"500" max:"1500" label:"density of the water"`
-	Viscosity    float64  `key:"viscosity" unit:"Pa.s" symbol:"mu" default:"1.2e-3" over:"0" max:"10" label:"viscosity of the water"`
-	Discharge    float64  `key:"discharge_coefficient" symbol:"C" default:"0.6" over:"0" max:"1" label:"discharge coefficient"`
+	Viscosity    float64  `key:"viscosity" unit:"Pa.s" symbol:"mu" default:"1.2e-3" min:"1e-5" max:"10" label:"viscosity of the water"`
+	Discharge    float64  `key:"discharge_coefficient" symbol:"C" default:"0.6" min:"0.01" max:"1" label:"discharge coefficient"`
 }
 
 // LeakOut is the water that gets past.

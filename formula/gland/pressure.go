@@ -11,18 +11,18 @@ import (
 
 // PressureIn describes a packed gland and how hard its follower was set up.
 type PressureIn struct {
-	Bore         float64  `key:"bore" unit:"mm" symbol:"D" over:"0" max:"3000" label:"bore of the stuffing box"`
-	Shaft        float64  `key:"shaft" unit:"mm" symbol:"d" over:"0" max:"3000" label:"diameter of the shaft or its sleeve"`
-	RingDepth    *float64 `key:"ring_depth" unit:"mm" symbol:"h0" over:"0" max:"500" label:"depth of a ring along the shaft" help:"the section where not given"`
+	Bore         float64  `key:"bore" unit:"mm" symbol:"D" min:"1" max:"3000" label:"bore of the stuffing box"`
+	Shaft        float64  `key:"shaft" unit:"mm" symbol:"d" min:"1" max:"3000" label:"diameter of the shaft or its sleeve"`
+	RingDepth    *float64 `key:"ring_depth" unit:"mm" symbol:"h0" min:"0.1" max:"500" label:"depth of a ring along the shaft" help:"the section where not given"`
 	Rings        int      `key:"rings" symbol:"n" min:"1" max:"100" label:"number of rings"`
-	GlandStress  float64  `key:"gland_stress" unit:"MPa" symbol:"sg" over:"0" max:"100" label:"axial stress under the follower" help:"what was last measured or re-torqued; note the day, as packing relaxes"`
-	Ratio        float64  `key:"k_ratio" symbol:"K" default:"0.5" over:"0" max:"1" label:"radial over axial stress" help:"0.3 to 0.9 for soft packing (from memory)"`
-	Poisson      *float64 `key:"poisson" symbol:"nu" over:"0" max:"0.5" label:"Poisson's ratio of a solid packing" help:"instead of the ratio: K = nu/(1 - nu) for a confined solid"`
+	GlandStress  float64  `key:"gland_stress" unit:"MPa" symbol:"sg" min:"0.0001" max:"100" label:"axial stress under the follower" help:"what was last measured or re-torqued; note the day, as packing relaxes"`
+	Ratio        float64  `key:"k_ratio" symbol:"K" default:"0.5" min:"0.01" max:"1" label:"radial over axial stress" help:"0.3 to 0.9 for soft packing (from memory)"`
+	Poisson      *float64 `key:"poisson" symbol:"nu" min:"0.01" max:"0.5" label:"Poisson's ratio of a solid packing" help:"instead of the ratio: K = nu/(1 - nu) for a confined solid"`
 	Friction     float64  `key:"friction" symbol:"mu" default:"0.10" min:"0" max:"1" label:"friction of packing on shaft and box" help:"0.05 to 0.3 (from memory)"`
 	Studs        *float64 `key:"studs" symbol:"ns" min:"1" max:"64" label:"number of follower studs"`
 	StudDiameter *float64 `key:"stud_diameter" unit:"mm" symbol:"db" over:"0" max:"100" label:"diameter of a stud"`
 	NutFactor    float64  `key:"nut_factor" symbol:"Kn" default:"0.2" over:"0" max:"1" label:"nut factor" help:"torque over diameter and force; 0.2 for plain dry threads (from memory)"`
-	Head         *float64 `key:"water_head" unit:"m" symbol:"hw" over:"0" max:"100" label:"depth of the shaft below the water"`
+	Head         *float64 `key:"water_head" unit:"m" symbol:"hw" min:"0" max:"100" label:"depth of the shaft below the water"`
 	Density      float64  `key:"water_density" unit:"kg/m3" symbol:"rho_w" default:"1025" min:"950" max:"1100" label:"density of the water"`
 }
 
@@ -102,7 +102,9 @@ func pressure(in PressureIn) (out PressureOut, err error) {
 	out.RadialBottom = out.RatioTaken * in.GlandStress * out.StressRatio
 	if in.Head != nil {
 		out.WaterPressure = new(in.Density * calc.Gravity * *in.Head)
-		out.SealMargin = new(out.RadialBottom / *out.WaterPressure)
+		if *out.WaterPressure > 1 { // Pa, a tenth of a millimetre of water
+			out.SealMargin = new(out.RadialBottom / *out.WaterPressure)
+		}
 	}
 	out.Warnings = pressureWarnings(in, out)
 	return out, nil

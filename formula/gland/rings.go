@@ -13,8 +13,8 @@ const inch = 0.0254 // m, exact
 
 // RingsIn describes a stuffing box and how its packing is to be cut.
 type RingsIn struct {
-	Bore      float64  `key:"bore" unit:"mm" symbol:"D" over:"0" max:"3000" label:"bore of the stuffing box"`
-	Shaft     float64  `key:"shaft" unit:"mm" symbol:"d" over:"0" max:"3000" label:"diameter of the shaft or its sleeve" help:"measured in the box, where the packing bears"`
+	Bore      float64  `key:"bore" unit:"mm" symbol:"D" min:"1" max:"3000" label:"bore of the stuffing box"`
+	Shaft     float64  `key:"shaft" unit:"mm" symbol:"d" min:"1" max:"3000" label:"diameter of the shaft or its sleeve" help:"measured in the box, where the packing bears"`
 	Rings     int      `key:"rings" symbol:"n" default:"5" min:"1" max:"100" label:"number of rings" help:"five or six on a large shaft is common practice; a deep stern box takes many more"`
 	Cut       string   `key:"cut" enum:"butt|skive" default:"skive" label:"cut of the ring ends"`
 	Allowance float64  `key:"skive_allowance" unit:"mm" symbol:"a0" default:"6.35" min:"0" max:"100" label:"extra length for a skived end"`

@@ -9,9 +9,9 @@ import (
 
 // PropellerMassIn describes a propeller.
 type PropellerMassIn struct {
-	Diameter float64  `key:"diameter" unit:"m" symbol:"D" over:"0" max:"12" label:"diameter"`
-	Known    *float64 `key:"known_mass" unit:"kg" symbol:"mk" over:"0" max:"200000" label:"mass weighed or cast in"`
-	Drawing  *float64 `key:"drawing_mass" unit:"kg" symbol:"md" over:"0" max:"200000" label:"mass by a drawing"`
+	Diameter float64  `key:"diameter" unit:"m" symbol:"D" min:"0.1" max:"12" label:"diameter"`
+	Known    *float64 `key:"known_mass" unit:"kg" symbol:"mk" min:"0.1" max:"200000" label:"mass weighed or cast in"`
+	Drawing  *float64 `key:"drawing_mass" unit:"kg" symbol:"md" min:"0.1" max:"200000" label:"mass by a drawing"`
 	Blades   *int     `key:"blades" symbol:"z" min:"2" max:"8" label:"number of blades"`
 	Material string   `key:"material" enum:"manganese bronze|nickel-aluminium bronze|bronze|cast iron|cast steel|stainless steel" default:"bronze" label:"material"`
 	Density  *float64 `key:"density" unit:"kg/m3" symbol:"rho0" over:"1000" max:"20000" label:"density" help:"instead of that of the material"`

@@ -31,7 +31,7 @@ func TestPropellerMassPublishedWeights(t *testing.T) {
 			t.Fatal(err)
 		}
 		mass := p.pounds * pound
-		near(t, "kg over m3", mass/math.Pow(in.Diameter, 3), p.ratio, 0.5)
+		near(t, "kg over m3", mass/(in.Diameter*in.Diameter*in.Diameter), p.ratio, 0.5)
 		if mass < out.Low || mass > out.High {
 			t.Errorf("%.0f kg lies outside %.0f to %.0f kg", mass, out.Low, out.High)
 		}

@@ -22,8 +22,8 @@ type RoadIn struct {
 	GrossLimit *float64 `key:"gross_limit" unit:"kg" symbol:"mlim" over:"0" max:"1e6" label:"limit of the whole"`
 	Axles      []Axle   `key:"axles" symbol:"axles" most:"60" optional:"yes" label:"axles"`
 	PadLoad    *float64 `key:"pad_load" unit:"kg" symbol:"mp" over:"0" max:"1e6" label:"mass on the heaviest pad"`
-	PadArea    *float64 `key:"pad_area" unit:"m2" symbol:"Ap" over:"0" max:"100" label:"area of that pad"`
-	Ground     *float64 `key:"ground_limit" unit:"kPa" symbol:"ql" over:"0" max:"5000" label:"what the ground bears"`
+	PadArea    *float64 `key:"pad_area" unit:"m2" symbol:"Ap" min:"0.0001" max:"100" label:"area of that pad"`
+	Ground     *float64 `key:"ground_limit" unit:"kPa" symbol:"ql" min:"0.1" max:"5000" label:"what the ground bears"`
 }
 
 // AxleOver is by how much an axle is over its limit.

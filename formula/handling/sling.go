@@ -11,12 +11,12 @@ import (
 
 // SlingIn describes a lift on slings of equal legs.
 type SlingIn struct {
-	Mass    float64  `key:"mass" unit:"kg" symbol:"m" over:"0" max:"1e6" label:"mass lifted, gear included"`
+	Mass    float64  `key:"mass" unit:"kg" symbol:"m" min:"0.1" max:"1e6" label:"mass lifted, gear included"`
 	Legs    int      `key:"legs" symbol:"nl" min:"1" max:"8" label:"legs of the sling"`
 	Angle   float64  `key:"angle" unit:"deg" symbol:"a" min:"30" max:"90" label:"angle of a leg to the horizontal"`
 	Counted *int     `key:"counted_legs" symbol:"n0" min:"1" max:"8" label:"legs that are counted on" help:"two at most where not given: a stiff load hangs on two"`
 	Dynamic float64  `key:"dynamic" symbol:"kd" default:"1.1" min:"1" max:"3" label:"factor for jerks"`
-	WLL     *float64 `key:"wll" unit:"kg" symbol:"wl" over:"0" max:"1e6" label:"working load limit of a leg, by its tag"`
+	WLL     *float64 `key:"wll" unit:"kg" symbol:"wl" min:"1" max:"1e6" label:"working load limit of a leg, by its tag"`
 }
 
 // SlingOut is what one leg carries.

@@ -59,7 +59,7 @@ func TestSlingRefusesAndWarns(t *testing.T) {
 		"angle must be at least 30":         {"mass": 1000.0, "legs": 2.0, "angle": 25.0},
 		"counted_legs must not be more":     {"mass": 1000.0, "legs": 2.0, "angle": 60.0, "counted_legs": 3.0},
 		"legs must be at least 1":           {"mass": 1000.0, "legs": 0.0, "angle": 60.0},
-		"mass must be more than 0":          {"mass": -1000.0, "legs": 2.0, "angle": 60.0},
+		"mass must be at least 0.1":         {"mass": -1000.0, "legs": 2.0, "angle": 60.0},
 		"angle is missing: give it in deg":  {"mass": 1000.0, "legs": 2.0},
 		"legs must be a whole number":       {"mass": 1000.0, "legs": 2.5, "angle": 60.0},
 		"mass is wanted in kg; m measures ": {"mass": map[string]any{"value": 3.0, "unit": "m"}, "legs": 2.0, "angle": 60.0},

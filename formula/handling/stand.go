@@ -11,23 +11,23 @@ import (
 
 // StandIn describes a propeller that stands upright on a slab, in the wind.
 type StandIn struct {
-	Mass       float64  `key:"mass" unit:"kg" symbol:"m" over:"0" max:"1e6" label:"mass of the propeller with its stand"`
-	Diameter   float64  `key:"diameter" unit:"m" symbol:"D" over:"0" max:"12" label:"diameter"`
-	Solidity   float64  `key:"solidity" symbol:"so" default:"0.6" over:"0" max:"1" label:"share of the disc that stops the wind"`
-	Arm        float64  `key:"arm" unit:"m" symbol:"hw" over:"0" max:"30" label:"height of its centre above the underside of the slab"`
+	Mass       float64  `key:"mass" unit:"kg" symbol:"m" min:"1" max:"1e6" label:"mass of the propeller with its stand"`
+	Diameter   float64  `key:"diameter" unit:"m" symbol:"D" min:"0.1" max:"12" label:"diameter"`
+	Solidity   float64  `key:"solidity" symbol:"so" default:"0.6" min:"0.01" max:"1" label:"share of the disc that stops the wind"`
+	Arm        float64  `key:"arm" unit:"m" symbol:"hw" min:"0.01" max:"30" label:"height of its centre above the underside of the slab"`
 	WindSpeed  *float64 `key:"wind_speed" unit:"m/s" symbol:"V" min:"0" max:"120" label:"design wind speed, three-second gust"`
 	WindGiven  *float64 `key:"wind_pressure" unit:"Pa" symbol:"qw0" min:"0" max:"10000" label:"wind pressure" help:"instead of a speed"`
-	Kz         float64  `key:"kz" symbol:"Kz" default:"0.85" over:"0" max:"3" label:"factor for height and ground"`
+	Kz         float64  `key:"kz" symbol:"Kz" default:"0.85" min:"0.01" max:"3" label:"factor for height and ground"`
 	Kzt        float64  `key:"kzt" symbol:"Kzt" default:"1" min:"0.5" max:"5" label:"factor for hills"`
-	Kd         float64  `key:"kd" symbol:"Kd" default:"0.85" over:"0" max:"1" label:"factor for wind direction"`
-	Gust       float64  `key:"gust" symbol:"Gf" default:"0.85" over:"0" max:"2" label:"gust factor"`
-	Force      float64  `key:"force_coefficient" symbol:"Cf" default:"1.5" over:"0" max:"3" label:"force coefficient"`
-	SlabLength float64  `key:"slab_length" unit:"m" symbol:"L" over:"0" max:"50" label:"slab across the wind"`
-	SlabWidth  float64  `key:"slab_width" unit:"m" symbol:"B" over:"0" max:"50" label:"slab along the wind"`
-	SlabDepth  float64  `key:"slab_depth" unit:"m" symbol:"t" over:"0" max:"10" label:"depth of the slab"`
+	Kd         float64  `key:"kd" symbol:"Kd" default:"0.85" min:"0.01" max:"1" label:"factor for wind direction"`
+	Gust       float64  `key:"gust" symbol:"Gf" default:"0.85" min:"0.01" max:"2" label:"gust factor"`
+	Force      float64  `key:"force_coefficient" symbol:"Cf" default:"1.5" min:"0.01" max:"3" label:"force coefficient"`
+	SlabLength float64  `key:"slab_length" unit:"m" symbol:"L" min:"0.05" max:"50" label:"slab across the wind"`
+	SlabWidth  float64  `key:"slab_width" unit:"m" symbol:"B" min:"0.05" max:"50" label:"slab along the wind"`
+	SlabDepth  float64  `key:"slab_depth" unit:"m" symbol:"t" min:"0.01" max:"10" label:"depth of the slab"`
 	SlabMetre  float64  `key:"slab_density" unit:"kg/m3" symbol:"rho" default:"2400" over:"0" max:"10000" label:"density of the slab"`
 	Soil       string   `key:"soil" enum:"bedrock|rock|gravel|sand|clay" default:"clay" label:"ground" help:"IBC 2012 classes: crystalline bedrock; sedimentary rock; sandy gravel; sand, silty or clayey sand; clay, silt. Mud, peat and fill carry nothing without proof"`
-	SoilGiven  *float64 `key:"soil_bearing" unit:"kPa" symbol:"qs0" over:"0" max:"5000" label:"bearing of the ground, by survey" help:"instead of a class"`
+	SoilGiven  *float64 `key:"soil_bearing" unit:"kPa" symbol:"qs0" min:"0.1" max:"5000" label:"bearing of the ground, by survey" help:"instead of a class"`
 	Wanted     float64  `key:"overturning_wanted" symbol:"fw" default:"1.5" min:"1" max:"5" label:"safety wanted against overturning" help:"1.5, from memory: local rules decide"`
 }
 
@@ -91,7 +91,7 @@ func stand(in StandIn) (out StandOut, err error) {
 	if q1, q2, ok := bearing(out.Vertical, in.SlabLength, in.SlabWidth, out.Eccentricity); ok {
 		out.QMax, out.QMin = &q1, &q2
 	}
-	if out.Moment > 0 {
+	if out.Moment > 1e-6 { // N.m, none to speak of
 		out.Overturning = new(out.Vertical * in.SlabWidth / 2 / out.Moment)
 	}
 	out.OK = out.QMax != nil && *out.QMax <= out.SoilLimit && (out.Overturning == nil || *out.Overturning >= in.Wanted)

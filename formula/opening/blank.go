@@ -11,16 +11,16 @@ import (
 
 // BlankIn describes a round flat plate over a hole.
 type BlankIn struct {
-	Diameter   float64  `key:"diameter" unit:"mm" symbol:"d" over:"0" max:"6000" label:"gasket or bolt-circle diameter" help:"the inside of the gasket where the plate is clamped, the bolt circle where it is loose"`
+	Diameter   float64  `key:"diameter" unit:"mm" symbol:"d" min:"1" max:"6000" label:"gasket or bolt-circle diameter" help:"the inside of the gasket where the plate is clamped, the bolt circle where it is loose"`
 	Head       *float64 `key:"head" unit:"m" symbol:"h" over:"0" max:"100" label:"depth of the hole below the water"`
 	Difference *float64 `key:"pressure_difference" unit:"MPa" symbol:"p0" over:"0" max:"100" label:"pressure difference" help:"instead of a head"`
 	Density    float64  `key:"water_density" unit:"kg/m3" symbol:"rho_w" default:"1025" min:"950" max:"1100" label:"density of the water"`
-	Allowable  float64  `key:"allowable" unit:"MPa" symbol:"S" default:"110" over:"0" max:"1000" label:"allowable stress"`
-	Joint      float64  `key:"joint" symbol:"Ej" default:"1" over:"0" max:"1" label:"joint factor" help:"1 where no weld runs across the plate"`
+	Allowable  float64  `key:"allowable" unit:"MPa" symbol:"S" default:"110" min:"0.1" max:"1000" label:"allowable stress"`
+	Joint      float64  `key:"joint" symbol:"Ej" default:"1" min:"0.01" max:"1" label:"joint factor" help:"1 where no weld runs across the plate"`
 	Allowance  float64  `key:"corrosion_allowance" unit:"mm" symbol:"ca" default:"3" min:"0" max:"50" label:"corrosion allowance"`
 	Edge       string   `key:"edge" enum:"clamped|supported" default:"clamped" label:"how the edge is held" help:"clamped under a stiff bolted flange or a full weld; supported where it can turn"`
-	Plate      *float64 `key:"plate" unit:"mm" symbol:"tp" over:"0" max:"200" label:"thickness of an existing plate" help:"as measured"`
-	Modulus    float64  `key:"modulus" unit:"GPa" symbol:"E" default:"200" over:"0" max:"500" label:"modulus of elasticity"`
+	Plate      *float64 `key:"plate" unit:"mm" symbol:"tp" min:"0.01" max:"200" label:"thickness of an existing plate" help:"as measured"`
+	Modulus    float64  `key:"modulus" unit:"GPa" symbol:"E" default:"200" min:"0.01" max:"500" label:"modulus of elasticity"`
 	Poisson    float64  `key:"poisson" symbol:"nu" default:"0.3" min:"0" under:"0.5" label:"Poisson's ratio"`
 }
 

@@ -14,15 +14,15 @@ import (
 type Segment struct {
 	X0          float64  `key:"x0" unit:"m" symbol:"x0" min:"-500" max:"500" label:"from" help:"along the shaft, 0 at its after end"`
 	X1          float64  `key:"x1" unit:"m" symbol:"x1" min:"-500" max:"500" label:"to"`
-	Outer       *float64 `key:"outer_diameter" unit:"m" symbol:"D" over:"0" max:"3" label:"outer diameter"`
+	Outer       *float64 `key:"outer_diameter" unit:"m" symbol:"D" min:"0.001" max:"3" label:"outer diameter"`
 	Inner       float64  `key:"inner_diameter" unit:"m" symbol:"d" default:"0" min:"0" max:"3" label:"bore"`
-	Modulus     float64  `key:"modulus" unit:"GPa" symbol:"E" default:"206" over:"0" max:"500" label:"modulus of elasticity"`
-	Density     float64  `key:"density" unit:"kg/m3" symbol:"rho" default:"7850" over:"0" max:"25000" label:"density of the shaft"`
+	Modulus     float64  `key:"modulus" unit:"GPa" symbol:"E" default:"206" min:"0.001" max:"500" label:"modulus of elasticity"`
+	Density     float64  `key:"density" unit:"kg/m3" symbol:"rho" default:"7850" min:"1" max:"25000" label:"density of the shaft"`
 	Wet         bool     `key:"wet" default:"false" label:"in the water" help:"buoyancy of its outside is taken off: the bore counts as plugged and dry"`
 	BoreFlooded bool     `key:"bore_flooded" default:"false" label:"bore full of water"`
-	Load        float64  `key:"load" unit:"N/m" symbol:"load" default:"0" label:"further load, downward" help:"sleeve, coating, growth"`
-	EI          *float64 `key:"ei" unit:"N.m2" symbol:"EI" over:"0" label:"bending stiffness" help:"instead of a diameter"`
-	Weight      *float64 `key:"weight" unit:"N/m" symbol:"w" min:"0" label:"weight as it hangs, buoyancy taken off" help:"instead of a diameter"`
+	Load        float64  `key:"load" unit:"N/m" symbol:"load" default:"0" min:"-1e9" max:"1e9" label:"further load, downward" help:"sleeve, coating, growth"`
+	EI          *float64 `key:"ei" unit:"N.m2" symbol:"EI" min:"0.001" max:"1e20" label:"bending stiffness" help:"instead of a diameter"`
+	Weight      *float64 `key:"weight" unit:"N/m" symbol:"w" min:"-1e9" max:"1e9" label:"weight as it hangs, buoyancy taken off" help:"instead of a diameter"`
 }
 
 // Bearing holds the shaft at a point.
@@ -37,8 +37,8 @@ type Bearing struct {
 type Load struct {
 	Name   string  `key:"name" label:"name" optional:"yes"`
 	X      float64 `key:"x" unit:"m" symbol:"x" min:"-500" max:"500" label:"place along the shaft"`
-	Force  float64 `key:"force" unit:"N" symbol:"force" default:"0" label:"force, downward"`
-	Moment float64 `key:"moment" unit:"N.m" symbol:"moment" default:"0" label:"moment, clockwise with x to the right"`
+	Force  float64 `key:"force" unit:"N" symbol:"force" default:"0" min:"-1e9" max:"1e9" label:"force, downward"`
+	Moment float64 `key:"moment" unit:"N.m" symbol:"moment" default:"0" min:"-1e10" max:"1e10" label:"moment, clockwise with x to the right"`
 }
 
 // Body is a propeller, a coupling or a flange.
@@ -46,7 +46,7 @@ type Body struct {
 	Name    string  `key:"name" label:"name" optional:"yes"`
 	X       float64 `key:"x" unit:"m" symbol:"x" min:"-500" max:"500" label:"place of its centre of gravity along the shaft"`
 	Mass    float64 `key:"mass" unit:"kg" symbol:"mass" min:"0" max:"1e6" label:"mass in air"`
-	Density float64 `key:"density" unit:"kg/m3" symbol:"rho" default:"8330" over:"0" max:"25000" label:"density" help:"8330 manganese bronze C86500 (0.301 lb/in3), 7640 nickel-aluminium bronze C95800 (0.276 lb/in3)"`
+	Density float64 `key:"density" unit:"kg/m3" symbol:"rho" default:"8330" min:"1" max:"25000" label:"density" help:"8330 manganese bronze C86500 (0.301 lb/in3), 7640 nickel-aluminium bronze C95800 (0.276 lb/in3)"`
 	Wet     bool    `key:"wet" default:"false" label:"in the water"`
 }
 

@@ -10,8 +10,8 @@ import (
 // BearingPressureIn is a bearing and its load.
 type BearingPressureIn struct {
 	Force    float64 `key:"force" unit:"N" symbol:"R" min:"0" max:"1e8" label:"load on the bearing"`
-	Length   float64 `key:"length" unit:"m" symbol:"L" over:"0" max:"20" label:"length of the bearing"`
-	Diameter float64 `key:"diameter" unit:"m" symbol:"d" over:"0" max:"3" label:"diameter of the shaft in it"`
+	Length   float64 `key:"length" unit:"m" symbol:"L" min:"0.001" max:"20" label:"length of the bearing"`
+	Diameter float64 `key:"diameter" unit:"m" symbol:"d" min:"0.001" max:"3" label:"diameter of the shaft in it"`
 	Kind     string  `key:"kind" enum:"line-disc|line-ring|water-lubricated|lignum-vitae|white-metal" label:"kind of bearing"`
 }
 
