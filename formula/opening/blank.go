@@ -12,8 +12,8 @@ import (
 // BlankIn describes a round flat plate over a hole.
 type BlankIn struct {
 	Diameter   float64  `key:"diameter" unit:"mm" symbol:"d" min:"1" max:"6000" label:"gasket or bolt-circle diameter" help:"the inside of the gasket where the plate is clamped, the bolt circle where it is loose"`
-	Head       *float64 `key:"head" unit:"m" symbol:"h" over:"0" max:"100" label:"depth of the hole below the water"`
-	Difference *float64 `key:"pressure_difference" unit:"MPa" symbol:"p0" over:"0" max:"100" label:"pressure difference" help:"instead of a head"`
+	Head       *float64 `key:"head" unit:"m" symbol:"h" min:"0.001" max:"100" label:"depth of the hole below the water"`
+	Difference *float64 `key:"pressure_difference" unit:"MPa" symbol:"p0" min:"0.000001" max:"100" label:"pressure difference" help:"instead of a head"`
 	Density    float64  `key:"water_density" unit:"kg/m3" symbol:"rho_w" default:"1025" min:"950" max:"1100" label:"density of the water"`
 	Allowable  float64  `key:"allowable" unit:"MPa" symbol:"S" default:"110" min:"0.1" max:"1000" label:"allowable stress"`
 	Joint      float64  `key:"joint" symbol:"Ej" default:"1" min:"0.01" max:"1" label:"joint factor" help:"1 where no weld runs across the plate"`

@@ -109,7 +109,7 @@ func TestBlankWarnsAndRefuses(t *testing.T) {
 	if _, err := Blank.Run(map[string]any{"diameter": 300.0}); err == nil || !strings.Contains(err.Error(), "head is missing") {
 		t.Errorf("%v", err)
 	}
-	if _, err := Blank.Run(map[string]any{"diameter": 300.0, "head": -2.0}); err == nil || !strings.Contains(err.Error(), "head must be more than 0") {
+	if _, err := Blank.Run(map[string]any{"diameter": 300.0, "head": -2.0}); err == nil || !strings.Contains(err.Error(), "head must be at least 0.001") {
 		t.Errorf("%v", err)
 	}
 }
