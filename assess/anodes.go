@@ -102,7 +102,7 @@ func (c *inquiry) anodeLife(row *AnodeRow, e dossier.Entry[ship.Anode], seen dos
 	// A diver's share is good to about a tenth of the whole: common practice. It spreads the rate, and so the life left.
 	spread := 0.1 / max(1-share, 0.1)
 	row.due = dueAfter(seen.Body.Date, *out.Left*math.Max(1-spread, 0), *out.Left, *out.Left*(1+spread))
-	f.Text, f.Note = row.due.words(), fmt.Sprintf("%.0f %% left when seen %s", share*100, row.Seen)
+	f.Text, f.Note = row.due.words(c.day.DecimalYear()), fmt.Sprintf("%.0f %% left when seen %s", share*100, row.Seen)
 	f.P10, f.P90 = new(row.due.early-c.day.DecimalYear()), new(row.due.late-c.day.DecimalYear())
 	switch {
 	case row.due.likelyBefore(c.day, 0):

@@ -1,6 +1,7 @@
 package assess
 
 import (
+	"context"
 	"sync"
 
 	"oakum/calc"
@@ -25,6 +26,8 @@ type Brief struct {
 
 	book *Book
 	draw func() (*Drawing, error)
+	// again runs the futures of the brief once more, with another number of them.
+	again func(ctx context.Context, n int, progress func(done, of int)) (*FuturesPart, error)
 }
 
 // Sheet returns the sheet that a figure of the brief names.
@@ -71,6 +74,9 @@ func Assess(d *dossier.Dossier, p Plan, day quantity.Date) *Brief {
 	b.InDock = c.inDockPage()
 	b.Record = c.recordPage()
 	b.Front = c.front(b)
+	b.again = func(ctx context.Context, n int, progress func(done, of int)) (*FuturesPart, error) {
+		return c.futures(ctx, b.Outlook.parts, n, progress)
+	}
 	b.draw = sync.OnceValues(func() (*Drawing, error) { return c.drawing(b) })
 	return b
 }

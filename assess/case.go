@@ -51,6 +51,14 @@ func (c *inquiry) name() string {
 	return c.particulars.Name
 }
 
+// currency is the unit that money is shown in.
+func (c *inquiry) currency() string {
+	if c.particulars.Currency == "" {
+		return "EUR"
+	}
+	return c.particulars.Currency
+}
+
 // snapshot is the SHA-256 over every record read, the plan and the day: a published figure names it.
 func (c *inquiry) snapshot() string {
 	h := sha256.New()

@@ -31,9 +31,15 @@ func yearText(y float64) string {
 	return fmt.Sprintf("%d", int(math.Floor(y)))
 }
 
-// words says the band with the range first.
-func (d due) words() string {
+// words says the band with the range first, as seen from a day in decimal years.
+func (d due) words(day float64) string {
 	switch {
+	case d.late <= day:
+		return "already, since " + yearText(d.likely)
+	case d.early <= day && horizon(d.late):
+		return "any time from now"
+	case d.early <= day:
+		return "any time from now, by " + yearText(d.late)
 	case horizon(d.early):
 		return "not within a century"
 	case horizon(d.late):

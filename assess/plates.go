@@ -43,9 +43,9 @@ type PlateRow struct {
 
 // wastage is what the futures need of a place, m and m a year.
 type wastage struct {
-	thickness, sd, limit, rate, rateSD float64
-	seen                               quantity.Date
-	known                              bool
+	thickness, sd, rate, rateSD float64
+	since                       float64 // years from the newest reading to today
+	known                       bool
 }
 
 // reading is one thickness record where it lies.
@@ -97,8 +97,9 @@ func (c *inquiry) readingsByPlace(l ship.Locator, lost *int) [][]reading {
 		rows[key] = append(rows[key], reading{e.Head, b, spot})
 	}
 	var groups [][]reading
+	c.indexPlates()
 	for _, key := range slices.Sorted(mapKeys(rows)) {
-		list := rows[key]
+		list := slices.DeleteFunc(rows[key], c.renewedSince)
 		slices.SortStableFunc(list, func(a, b reading) int { return cmp.Compare(a.spot.X, b.spot.X) })
 		start := 0
 		for i := 1; i <= len(list); i++ {
@@ -109,6 +110,16 @@ func (c *inquiry) readingsByPlace(l ship.Locator, lost *int) [][]reading {
 		}
 	}
 	return groups
+}
+
+// renewedSince tells whether the plate that a reading was taken on has been renewed since.
+func (c *inquiry) renewedSince(r reading) bool {
+	for _, p := range c.platesAt(r) {
+		if !p.Body.Renewed.IsZero() && r.body.Date.Before(p.Body.Renewed) {
+			return true
+		}
+	}
+	return false
 }
 
 func mapKeys[V any](m map[string]V) func(func(string) bool) {
@@ -203,7 +214,10 @@ func (row *PlateRow) figures(out plating.RateOut, sheet string, day, seen quanti
 	row.Warnings = append([]string{}, out.Warnings...)
 	row.Verdict = out.Verdict
 	row.Thickness.Sheet = sheet
-	row.left = wastage{thickness: out.Thickness, sd: out.SD, seen: seen, limit: math.NaN()}
+	row.left = wastage{thickness: out.Thickness, sd: out.SD}
+	if years, ok := seen.YearsUntil(day); ok {
+		row.left.since = max(years, 0)
+	}
 	if out.Rate == nil || *out.Rate <= 0 {
 		row.Rate = unknown("rate", "rate of loss", "no loss that the readings can show").of("thickness", row.ID)
 		if out.Rate != nil {
@@ -236,7 +250,7 @@ func (row *PlateRow) lifeFigure(out plating.RateOut, sheet string, day, seen qua
 	}
 	f = f.band(low, *out.Life, high)
 	row.due = dueAfter(seen, low, *out.Life, high)
-	f.Text = row.due.words()
+	f.Text = row.due.words(day.DecimalYear())
 	switch {
 	case out.Verdict == "renew", out.Verdict == "refer" && row.due.likelyBefore(day, 0):
 		f.Worry = 3

@@ -13,7 +13,7 @@ func ready(w Weibull, horizon float64) life {
 	if w.Scale <= 0 {
 		return life{w, 0, 1}
 	}
-	return life{w, math.Pow(w.Age/w.Scale, w.Shape), 1 - w.by(horizon)}
+	return life{w, math.Pow(w.Age/w.Scale, w.Shape), 1 - w.By(horizon)}
 }
 
 // left is the time to failure from now of a part that outlives all but a share u of its like: scale*(lived - ln u)^(1/shape) - age.
@@ -29,8 +29,8 @@ func (l *life) left(u float64) float64 {
 	return l.Scale*math.Pow(h, 1/l.Shape) - l.Age
 }
 
-// by is the chance of failing within t years from now.
-func (w Weibull) by(t float64) float64 {
+// By is the chance of failing within t years from now.
+func (w Weibull) By(t float64) float64 {
 	if w.Scale <= 0 {
 		return 0
 	}
@@ -54,4 +54,12 @@ func through(left, rate, bare, dead, mended float64) float64 {
 	}
 	left -= rate * bare * (mended - dead)
 	return mended + left/rate
+}
+
+// Quantile is the time to failure from now, given the age already lived, below which a share p of such parts have failed.
+func (w Weibull) Quantile(p float64) float64 {
+	if w.Scale <= 0 {
+		return math.Inf(1)
+	}
+	return w.Scale*math.Pow(math.Pow(w.Age/w.Scale, w.Shape)-math.Log1p(-p), 1/w.Shape) - w.Age
 }
