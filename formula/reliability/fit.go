@@ -113,7 +113,7 @@ func likelihood(w Weibull, failures, all []float64, known bool) (Fit, error) {
 // AheadBand is the chance of failing within the years ahead of a part alive at the age, with the band that holds the truth four times in five
 // as far as the lives fitted tell: the logarithm of the hazard to come, give or take 1.2816 standard errors.
 func (f Fit) AheadBand(age, ahead float64) (low, high float64) {
-	h := f.Cumulative(age+ahead) - f.Cumulative(age)
+	h := f.Gained(age, ahead)
 	if !(h > 0) {
 		return 0, 0
 	}

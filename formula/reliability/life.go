@@ -6,6 +6,8 @@ import "math"
 type Life interface {
 	// Cumulative is the hazard summed from new to age t (no unit); the share exp(-Cumulative) lives past t.
 	Cumulative(t float64) float64
+	// Gained is the hazard summed over the years ahead of a part alive at the age: Cumulative(age+ahead) - Cumulative(age), to all digits.
+	Gained(age, ahead float64) float64
 	// Hazard is the chance a year of failing at age t, for a part that has lived so long (1/y).
 	Hazard(t float64) float64
 	// Left is the time in years, for a part alive at the age, below which a share u of such parts have failed.
@@ -17,7 +19,7 @@ func Survival(l Life, t float64) float64 { return math.Exp(-l.Cumulative(t)) }
 
 // Ahead is the chance that a part alive at the age fails within the years ahead.
 func Ahead(l Life, age, ahead float64) float64 {
-	return -math.Expm1(l.Cumulative(age) - l.Cumulative(age+ahead))
+	return -math.Expm1(-l.Gained(age, ahead))
 }
 
 // MedianLeft is the time in years within which half of the parts alive at the age fail.
@@ -28,6 +30,9 @@ type Exponential struct{ Rate float64 }
 
 // Cumulative implements Life.
 func (e Exponential) Cumulative(t float64) float64 { return e.Rate * max(t, 0) }
+
+// Gained implements Life.
+func (e Exponential) Gained(_, ahead float64) float64 { return e.Rate * ahead }
 
 // Hazard implements Life.
 func (e Exponential) Hazard(float64) float64 { return e.Rate }
@@ -51,6 +56,14 @@ func (w Weibull) Cumulative(t float64) float64 {
 	return math.Pow(t/w.Scale, w.Shape)
 }
 
+// Gained implements Life.
+func (w Weibull) Gained(age, ahead float64) float64 {
+	if age <= ahead {
+		return w.Cumulative(age+ahead) - w.Cumulative(age)
+	}
+	return w.Cumulative(age) * math.Expm1(w.Shape*math.Log1p(ahead/age))
+}
+
 // Hazard implements Life. At age 0 it is infinite for a shape below 1.
 func (w Weibull) Hazard(t float64) float64 {
 	return w.Shape / w.Scale * math.Pow(max(t, 0)/w.Scale, w.Shape-1)
@@ -58,7 +71,11 @@ func (w Weibull) Hazard(t float64) float64 {
 
 // Left implements Life.
 func (w Weibull) Left(age, u float64) float64 {
-	return w.Scale*math.Pow(w.Cumulative(age)-math.Log1p(-u), 1/w.Shape) - age
+	h, lived := -math.Log1p(-u), w.Cumulative(age)
+	if lived <= h {
+		return w.Scale*math.Pow(h+lived, 1/w.Shape) - max(age, 0)
+	}
+	return age * math.Expm1(math.Log1p(h/lived)/w.Shape)
 }
 
 // Mixed is a Weibull law whose scale is not known: Scale^-Shape is drawn once per part from a gamma law of shape Strength and rate B
@@ -78,6 +95,15 @@ func (m Mixed) Cumulative(t float64) float64 {
 	return m.Strength * math.Log1p(math.Pow(t, m.Shape)/m.B)
 }
 
+// Gained implements Life.
+func (m Mixed) Gained(age, ahead float64) float64 {
+	if age <= ahead {
+		return m.Cumulative(age+ahead) - m.Cumulative(age)
+	}
+	lived := math.Pow(age, m.Shape)
+	return m.Strength * math.Log1p(lived*math.Expm1(m.Shape*math.Log1p(ahead/age))/(m.B+lived))
+}
+
 // Hazard implements Life.
 func (m Mixed) Hazard(t float64) float64 {
 	t = max(t, 0)
@@ -86,8 +112,12 @@ func (m Mixed) Hazard(t float64) float64 {
 
 // Left implements Life.
 func (m Mixed) Left(age, u float64) float64 {
-	lived := m.B + math.Pow(max(age, 0), m.Shape)
-	return math.Pow(lived*math.Exp(-math.Log1p(-u)/m.Strength)-m.B, 1/m.Shape) - age
+	worn := math.Expm1(-math.Log1p(-u) / m.Strength)
+	lived := math.Pow(max(age, 0), m.Shape)
+	if lived <= (m.B+lived)*worn {
+		return math.Pow((m.B+lived)*worn+lived, 1/m.Shape) - max(age, 0)
+	}
+	return age * math.Expm1(math.Log1p((m.B+lived)*worn/lived)/m.Shape)
 }
 
 // Peak is the age in years at which the hazard stops rising, because those that are left are the better ones; 0 where it never rises.

@@ -130,7 +130,7 @@ func lived(w Weibull, t float64) float64 {
 // before: cf integral of exp(-rt) f(t) to the wait, and cp exp(-r wait) S(wait), both for the part alive now. Gauss-Legendre over the cube root of
 // the hazard to come, in which the time of failure is smooth even for a new part.
 func PresentValue(l Life, age, wait, planned, failure, r float64) float64 {
-	span := l.Cumulative(age+wait) - l.Cumulative(age)
+	span := l.Gained(age, wait)
 	sum := 0.0
 	const panels = 16
 	top := min(span, 40) // exp(-40) of the parts are left beyond

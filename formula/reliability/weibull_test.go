@@ -126,8 +126,7 @@ func TestLeftTurnsAheadOver(t *testing.T) {
 		u := rapid.Float64Range(0.001, 0.999).Draw(t, "u")
 		for _, l := range []Life{WithMedian(shape, median), Exponential{1 / median}, MixedWithMedian(shape, 2, median)} {
 			left := l.Left(age, u)
-			// what is left of a part far beyond its law is a small difference of large ages
-			if got := Ahead(l, age, left); math.Abs(got-u) > 1e-7 {
+			if got := Ahead(l, age, left); math.Abs(got-u) > 1e-9 {
 				t.Fatalf("%T: within %g y the chance is %g, not %g", l, left, got, u)
 			}
 			if d := 1e-6 * (1 + age); age > 1 {
