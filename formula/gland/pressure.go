@@ -28,7 +28,7 @@ type PressureIn struct {
 
 // PressureRing is the stress at the water side of one ring, counted from the follower.
 type PressureRing struct {
-	Ring   float64 `key:"ring" symbol:"ring" label:"ring from the follower"`
+	Ring   float64 `key:"ring" unit:"1" symbol:"ring" label:"ring from the follower"`
 	Axial  float64 `key:"axial" unit:"MPa" symbol:"axial" label:"axial stress"`
 	Radial float64 `key:"radial" unit:"MPa" symbol:"radial" label:"radial stress"`
 }

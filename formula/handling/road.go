@@ -40,7 +40,7 @@ type RoadOut struct {
 	WorstAxle   *float64   `key:"worst_axle_over" unit:"kg" symbol:"ao" label:"most that an axle is over"`
 	PadPressure *float64   `key:"pad_pressure" unit:"kPa" symbol:"q" label:"pressure under the pad" expr:"mp*g/Ap"`
 	PadUsed     *float64   `key:"pad_used" symbol:"us" label:"pressure over what the ground bears" expr:"q/ql"`
-	Checked     float64    `key:"limits_checked" symbol:"nc" label:"limits that were given"`
+	Checked     float64    `key:"limits_checked" unit:"1" symbol:"nc" label:"limits that were given"`
 
 	Warnings calc.Warnings `key:"-"`
 }

@@ -21,7 +21,7 @@ type SlingIn struct {
 
 // SlingOut is what one leg carries.
 type SlingOut struct {
-	Counted    float64  `key:"counted_legs_taken" symbol:"n" label:"legs counted on"`
+	Counted    float64  `key:"counted_legs_taken" unit:"1" symbol:"n" label:"legs counted on"`
 	LegTension float64  `key:"leg_tension" unit:"N" symbol:"T" label:"tension in a leg" expr:"m*g*kd/(n*sin(a))"`
 	LegLoad    float64  `key:"leg_load" unit:"kg" symbol:"ml" label:"the same as a mass" expr:"T/g"`
 	Used       *float64 `key:"used" symbol:"us" label:"load over working load limit" expr:"ml/wl"`
