@@ -18,4 +18,9 @@ var plating = []Work{
 	{Key: "rasmussen-2006", Author: "C. E. Rasmussen and C. K. I. Williams", Title: "Gaussian processes for machine learning", Where: "MIT Press 2006"},
 	{Key: "vecchia-1988", Author: "A. V. Vecchia", Title: "Estimation and model identification for continuous spatial processes", Where: "Journal of the Royal Statistical Society B 50 (1988) 297-312"},
 	{Key: "timoshenko-plates", Author: "S. Timoshenko and S. Woinowsky-Krieger", Title: "Theory of plates and shells", Where: "2nd edition, McGraw-Hill 1959"},
+	{Key: "erdc-lr-03-19", Author: "US Army Engineer Research and Development Center", Title: "Corrosion of steel sheet piles in marine exposures", Where: "letter report ERDC LR-03-19, 2003"},
+	{Key: "melchers-2021", Author: "R. E. Melchers", Title: "Long-term corrosion of steel in sea water", Where: "2021"},
+	{Key: "roberge-conversion", Author: "P. R. Roberge", Title: "Corrosion engineering: principles and practice, tables 3.1 and 3.2", Where: "McGraw-Hill 2008"},
+	{Key: "batt-robinson-2002", Author: "C. Batt and M. J. Robinson", Title: "Optimum cathodic protection potentials for high strength steels in seawater", Where: "Journal of Corrosion Science and Engineering 4, paper 1"},
+	{Key: "marine-structural-design", Author: "Y. Bai", Title: "Marine structural design", Where: "Elsevier 2003"},
 }

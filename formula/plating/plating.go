@@ -5,5 +5,5 @@ import "oakum/calc"
 
 // Methods lists the methods of this package.
 func Methods() []calc.Method {
-	return []calc.Method{Rate, Wastage, Sample, Extreme, Aimed, Head}
+	return []calc.Method{Rate, Wastage, Sample, Extreme, Aimed, Head, Corrosion}
 }
