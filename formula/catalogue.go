@@ -15,6 +15,7 @@ import (
 	"oakum/formula/money"
 	"oakum/formula/opening"
 	"oakum/formula/plating"
+	"oakum/formula/potential"
 	"oakum/formula/protection"
 	"oakum/formula/reliability"
 	"oakum/formula/seawater"
@@ -36,6 +37,7 @@ func Methods() []calc.Method {
 		money.Methods(),
 		opening.Methods(),
 		plating.Methods(),
+		potential.Methods(),
 		protection.Methods(),
 		reliability.Methods(),
 		seawater.Methods(),
