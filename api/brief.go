@@ -13,13 +13,13 @@ import (
 	"oakum/quantity"
 )
 
-// asOf picks a day and a plan.
-type asOf struct {
+// AsOf picks a day and a plan. It is exported, like every struct embedded in a request: an embedded struct that is not is passed over.
+type AsOf struct {
 	Day  string `query:"day" doc:"the day to look at, as YYYY-MM-DD; today when left out" example:"2026-11-25"`
 	Plan string `query:"plan" doc:"the plan to assume; the plan in force when left out"`
 }
 
-func (s *Server) briefAsOf(q asOf) (*assess.Brief, error) {
+func (s *Server) briefAsOf(q AsOf) (*assess.Brief, error) {
 	var day quantity.Date
 	if q.Day != "" {
 		var err error
@@ -44,7 +44,7 @@ type BriefAnswer struct {
 
 func (s *Server) briefRoutes(api huma.API) {
 	huma.Register(api, huma.Operation{OperationID: "brief", Method: http.MethodGet, Path: "/brief", Summary: "The brief of a day", Tags: []string{"brief"}},
-		func(_ context.Context, q *asOf) (*body[BriefAnswer], error) {
+		func(_ context.Context, q *AsOf) (*body[BriefAnswer], error) {
 			b, err := s.briefAsOf(*q)
 			if err != nil {
 				return nil, err
@@ -53,10 +53,10 @@ func (s *Server) briefRoutes(api huma.API) {
 		})
 	huma.Register(api, huma.Operation{OperationID: "sheet", Method: http.MethodGet, Path: "/sheets/{id}", Summary: "The sheet behind a figure", Tags: []string{"brief"}},
 		func(_ context.Context, q *struct {
-			asOf
+			AsOf
 			ID string `path:"id" doc:"as the figure names it" example:"gland.rings@port"`
 		}) (*body[calc.Sheet], error) {
-			b, err := s.briefAsOf(q.asOf)
+			b, err := s.briefAsOf(q.AsOf)
 			if err != nil {
 				return nil, err
 			}
@@ -76,7 +76,7 @@ func (s *Server) shipRoutes(api huma.API) {
 	huma.Register(api, huma.Operation{OperationID: "ship", Method: http.MethodGet, Path: "/ship", Summary: "Which ship this is", Tags: []string{"ship"}},
 		func(context.Context, *struct{}) (*body[app.Heading], error) { return answer(s.app.Heading()), nil })
 	huma.Register(api, huma.Operation{OperationID: "drawing", Method: http.MethodGet, Path: "/drawing", Summary: "Her lines and what stands where", Tags: []string{"ship"}},
-		func(_ context.Context, q *asOf) (*body[*assess.Drawing], error) {
+		func(_ context.Context, q *AsOf) (*body[*assess.Drawing], error) {
 			b, err := s.briefAsOf(*q)
 			if err != nil {
 				return nil, err

@@ -20,7 +20,7 @@ func (s *Server) journalRoutes(api huma.API) {
 			return answer(steps), problem(err)
 		})
 	huma.Register(api, huma.Operation{OperationID: "undo", Method: http.MethodPost, Path: "/undo", Summary: "Take back the last step", Tags: tags},
-		func(ctx context.Context, q *signed) (*body[app.Step], error) {
+		func(ctx context.Context, q *Signed) (*body[app.Step], error) {
 			step, err := s.app.Undo(ctx, s.who(q.By))
 			if err != nil {
 				return nil, problem(err)

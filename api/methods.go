@@ -11,6 +11,11 @@ import (
 	"oakum/formula"
 )
 
+// ByID is a method's address.
+type ByID struct {
+	ID string `path:"id" example:"flooding.rate"`
+}
+
 // MethodAnswer describes one method: what it takes and gives.
 type MethodAnswer struct {
 	calc.Info
@@ -28,20 +33,18 @@ func (s *Server) methodRoutes(api huma.API) {
 			}
 			return answer(list), nil
 		})
-	type byID struct {
-		ID string `path:"id" example:"flooding.rate"`
-	}
 	huma.Register(api, huma.Operation{OperationID: "method", Method: http.MethodGet, Path: "/methods/{id}", Summary: "What a method takes and gives", Tags: tags},
-		func(_ context.Context, q *byID) (*body[MethodAnswer], error) {
+		func(_ context.Context, q *ByID) (*body[MethodAnswer], error) {
 			m, ok := formula.Find(q.ID)
 			if !ok {
 				return nil, huma.Error404NotFound("there is no method " + q.ID)
 			}
 			return answer(MethodAnswer{m.Info(), m.Inputs(), m.Results()}), nil
 		})
-	huma.Register(api, huma.Operation{OperationID: "work", Method: http.MethodPost, Path: "/methods/{id}", Summary: "Work a method by hand", Tags: tags, MaxBodyBytes: 64 << 20},
+	huma.Register(api, huma.Operation{OperationID: "work", Method: http.MethodPost, Path: "/methods/{id}", Summary: "Work a method by hand", Tags: tags, MaxBodyBytes: 64 << 20, SkipValidateBody: true,
+		RequestBody: &huma.RequestBody{Required: true, Content: map[string]*huma.MediaType{"application/json": {Schema: &huma.Schema{Type: huma.TypeObject, AdditionalProperties: true}}}}},
 		func(_ context.Context, q *struct {
-			byID
+			ByID
 			RawBody []byte `contentType:"application/json"`
 		}) (*body[calc.Sheet], error) {
 			m, ok := formula.Find(q.ID)

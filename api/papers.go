@@ -28,7 +28,7 @@ type Paper struct {
 func (s *Server) paperRoutes(api huma.API) {
 	tags := []string{"papers"}
 	huma.Register(api, huma.Operation{OperationID: "papers", Method: http.MethodGet, Path: "/papers", Summary: "The papers", Tags: tags},
-		func(_ context.Context, q *asOf) (*body[[]Paper], error) {
+		func(_ context.Context, q *AsOf) (*body[[]Paper], error) {
 			b, err := s.briefAsOf(*q)
 			if err != nil {
 				return nil, err
@@ -41,11 +41,11 @@ func (s *Server) paperRoutes(api huma.API) {
 		})
 	huma.Register(api, huma.Operation{OperationID: "paper", Method: http.MethodGet, Path: "/paper", Summary: "A paper as PDF", Tags: tags},
 		func(_ context.Context, q *struct {
-			asOf
+			AsOf
 			Name string `query:"name" required:"true" doc:"as the list names it, or sheet: and a sheet's ID" example:"board"`
 			Size string `query:"size" enum:"A4,Letter,A3" default:"A4"`
 		}) (*huma.StreamResponse, error) {
-			b, err := s.briefAsOf(q.asOf)
+			b, err := s.briefAsOf(q.AsOf)
 			if err != nil {
 				return nil, err
 			}

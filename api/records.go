@@ -5,6 +5,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"net/http"
+	"net/url"
 	"reflect"
 	"strconv"
 	"strings"
@@ -80,12 +81,14 @@ func (in Sent) record(k dossier.Kind) (r dossier.Record, err error) {
 	return r, nil
 }
 
-type ofKind struct {
+// OfKind is the kind in an address.
+type OfKind struct {
 	Kind string `path:"kind" example:"gland"`
 }
 
-type oneRecord struct {
-	ofKind
+// OneRecord is a record's address.
+type OneRecord struct {
+	OfKind
 	ID string `path:"id"`
 }
 
@@ -99,13 +102,17 @@ func tagged(r dossier.Record) *entryAnswer {
 }
 
 func (s *Server) who(by string) app.Who {
+	if name, err := url.PathUnescape(by); err == nil {
+		by = name
+	}
 	if by = strings.TrimSpace(by); by == "" {
 		by = s.By
 	}
 	return app.Who{Name: by, Role: app.Keeper}
 }
 
-type signed struct {
+// Signed says whose hand it is; a name that is not plain ASCII is percent-encoded.
+type Signed struct {
 	By string `header:"Oakum-By" doc:"who writes, by the name the journal will carry"`
 }
 
@@ -132,7 +139,7 @@ func (s *Server) recordRoutes(api huma.API) {
 	tags := []string{"records"}
 	huma.Register(api, huma.Operation{OperationID: "records", Method: http.MethodGet, Path: "/records/{kind}", Summary: "The records of a kind", Tags: tags}, s.list)
 	huma.Register(api, huma.Operation{OperationID: "record", Method: http.MethodGet, Path: "/records/{kind}/{id}", Summary: "One record", Tags: tags},
-		func(_ context.Context, q *oneRecord) (*entryAnswer, error) {
+		func(_ context.Context, q *OneRecord) (*entryAnswer, error) {
 			r, err := s.find(*q)
 			if err != nil {
 				return nil, err
@@ -140,7 +147,7 @@ func (s *Server) recordRoutes(api huma.API) {
 			return tagged(r), nil
 		})
 	huma.Register(api, huma.Operation{OperationID: "history", Method: http.MethodGet, Path: "/records/{kind}/{id}/history", Summary: "Every version of a record", Tags: tags},
-		func(ctx context.Context, q *oneRecord) (*body[[]Entry], error) {
+		func(ctx context.Context, q *OneRecord) (*body[[]Entry], error) {
 			versions, err := s.app.Versions(ctx, q.ID)
 			if err != nil {
 				return nil, problem(err)
@@ -153,16 +160,16 @@ func (s *Server) recordRoutes(api huma.API) {
 		})
 	huma.Register(api, huma.Operation{OperationID: "enter", Method: http.MethodPost, Path: "/records/{kind}", Summary: "Enter a record", Tags: tags, DefaultStatus: http.StatusCreated},
 		func(ctx context.Context, q *struct {
-			ofKind
-			signed
+			OfKind
+			Signed
 			Body Sent
 		}) (*entryAnswer, error) {
 			return s.put(ctx, q.Kind, "", 0, q.By, q.Body)
 		})
 	huma.Register(api, huma.Operation{OperationID: "correct", Method: http.MethodPut, Path: "/records/{kind}/{id}", Summary: "Correct a record", Tags: tags},
 		func(ctx context.Context, q *struct {
-			oneRecord
-			signed
+			OneRecord
+			Signed
 			IfMatch string `header:"If-Match" required:"true" doc:"the version the correction was made on, in quotes"`
 			Body    Sent
 		}) (*entryAnswer, error) {
@@ -174,8 +181,8 @@ func (s *Server) recordRoutes(api huma.API) {
 		})
 	huma.Register(api, huma.Operation{OperationID: "withdraw", Method: http.MethodDelete, Path: "/records/{kind}/{id}", Summary: "Withdraw a record; it stays in the journal", Tags: tags},
 		func(ctx context.Context, q *struct {
-			oneRecord
-			signed
+			OneRecord
+			Signed
 			IfMatch string `header:"If-Match" required:"true"`
 		}) (*entryAnswer, error) {
 			v, err := versionOf(q.IfMatch)
@@ -209,7 +216,7 @@ func (s *Server) put(ctx context.Context, kind, id string, version int, by strin
 	}
 	if id != "" {
 		r.ID = id
-		old, err := s.find(oneRecord{ofKind{kind}, id})
+		old, err := s.find(OneRecord{OfKind{kind}, id})
 		if err != nil {
 			return nil, err
 		}
@@ -223,7 +230,7 @@ func (s *Server) put(ctx context.Context, kind, id string, version int, by strin
 	return tagged(out[0]), nil
 }
 
-func (s *Server) find(q oneRecord) (dossier.Record, error) {
+func (s *Server) find(q OneRecord) (dossier.Record, error) {
 	r, err := s.app.Record(q.ID)
 	if err != nil {
 		return r, problem(err)
@@ -235,7 +242,7 @@ func (s *Server) find(q oneRecord) (dossier.Record, error) {
 }
 
 func (s *Server) list(_ context.Context, q *struct {
-	ofKind
+	OfKind
 	After     string `query:"after" doc:"start behind this ID"`
 	Limit     int    `query:"limit" minimum:"1" maximum:"10000" default:"2000"`
 	Withdrawn bool   `query:"withdrawn" doc:"the withdrawn ones instead"`
