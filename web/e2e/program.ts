@@ -14,12 +14,12 @@ const binary = resolve(import.meta.dirname, '../../bin/oakum')
 /** The demonstration ship, copied. With OAKUM set, the program that already runs at that address. */
 export async function demo(): Promise<Program> {
   if (process.env.OAKUM) return { address: process.env.OAKUM, stop: async () => {} }
-  return start((file) => ['demo', '--file', file, '--listen', '127.0.0.1:0'])
+  return start((file) => ['demo', '--keep', file, '--listen', '127.0.0.1:0'])
 }
 
 /** A new file with nothing in it. */
 export function blank(): Promise<Program> {
-  return start((file) => ['serve', file, '--listen', '127.0.0.1:0'])
+  return start((file) => ['serve', '--new', file, '--listen', '127.0.0.1:0'])
 }
 
 async function start(args: (file: string) => string[]): Promise<Program> {

@@ -218,9 +218,18 @@ export const text = {
     count: (n: number) => (n === 0 ? 'none yet' : String(n)),
     blank: 'Save an empty table to fill in (CSV)',
     sheetFile: 'Save all as CSV',
-    open: 'Open',
-    mark: 'Who may see it',
+    further: (n: number) => `Fetch more of the ${n}`,
     back: 'All kinds',
+  },
+
+  head: {
+    basis: 'how it is known',
+    note: 'by whom, with what, from which paper',
+    noteHelp: 'the instrument, the report, the rule',
+    date: 'day it was found or written',
+    mark: 'who may see it',
+    markHelp: 'left empty: private',
+    writer: 'Your name, for the journal',
   },
 
   conflict: {
@@ -241,6 +250,7 @@ export const text = {
     lead: 'Every change, newest first. Undo takes back the last one.',
     what: 'What',
     revision: 'No.',
+    undone: '(taken back)',
   },
 
   intake: {

@@ -1,15 +1,18 @@
 // A made-up program for the tests of the pages: answers of the right shape for an invented ship. Tests only; nothing of it is built in.
-import type { Brief, Drawing, Entry, Field, Figure, Kind, Mark, Method, Point, Sheet, ShipHead } from '../src/api/contract'
+import type { Brief, Drawing, Entry, Field, Figure, Kind, KindGroup, Mark, Method, PageBrief, Point, Sheet, ShipHead } from '../src/api/contract'
 
-export const ship: ShipHead = { name: 'TSS Corran Vey', revision: 412, day: '2026-11-25', currency: 'EUR', empty: false }
+export const ship: ShipHead = { name: 'TSS Corran Vey', revision: 412, day: '2026-11-25', currency: 'EUR', empty: false, invented: true }
 
 const figure = (key: string, label: string, text: string, more: Partial<Figure> = {}): Figure => ({
-  key, label, value: null, unit: '', text, basis: 'computed', ...more,
+  key, label, value: null, unit: '', text, basis: 'computed', worry: 0, ...more,
 })
 
 const page = (heading: string, more: object = {}) => ({ heading: [heading], missing: [], ...more })
 
-export const brief: Brief = {
+/** The parts of the pages that have a test of their own; the program's brief has more. */
+type Heads = { [K in keyof Brief]: Brief[K] extends PageBrief ? PageBrief : Brief[K] }
+
+const heads: Heads = {
   day: ship.day,
   snapshot: '9f3c1a',
   name: ship.name,
@@ -23,7 +26,7 @@ export const brief: Brief = {
     ],
     when: figure('when', 'First water likely', '2028 to 2033', { value: 2030, p10: 2028, p50: 2030, p90: 2033, worry: 2, sheet: 'outlook.first' }),
     money: figure('money', 'Can be signed today', '418 000 EUR', { value: 418000, unit: 'EUR', sheet: 'money.sign' }),
-    decision: { what: 'Propellers and tail shafts: stay, or come off', due: '2027-03-01', who: 'trustees', kind: 'matter', id: 'm1' },
+    decision: { what: 'Propellers and tail shafts: stay, or come off', due: '2027-03-01', who: 'trustees', kind: 'matter', id: 'm1', worry: 1 },
     overdue: [{ what: 'Temporary repair at frame 22', due: '2021-10-01', kind: 'repair', id: 'r1', place: 'Fr 22, strake D, starboard', worry: 2 }],
     missing: [{ what: 'Draft readings since May', do: 'read the marks at slack water', kind: 'draft', worry: 1 }],
   },
@@ -43,6 +46,7 @@ export const brief: Brief = {
   record: page('The last update to the public was told on 2 November.'),
   sheets: ['gland.flow@port', 'plating.rate@C37', 'afloat.trend'],
 }
+export const brief = heads as Brief
 
 const length = 92
 const halfBeam = 6.7
@@ -73,7 +77,7 @@ export function drawing(): Drawing {
   const names = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H', 'J']
   const edge = (n: number): Point[] => xs.map((x) => [x, (girth(x, depth) * n) / names.length])
   return {
-    particulars: { length, beam: 2 * halfBeam, depth, draft: 4.75 },
+    particulars: { length, beam: 2 * halfBeam, depth, draft: 4.75, aft: -3.5, fore: 93.5 },
     profile: {
       outline: [[-2.5, 5.2], [0, 0.3], [4, 0], [90, 0], [93.5, 4], ...[...deck].reverse(), [-3.5, 8.4]],
       deck,
@@ -86,6 +90,8 @@ export function drawing(): Drawing {
     sections: range(10).map((t) => ({ x: t * length, points: range(16).map((v): Point => [half(t * length, v * depth), v * depth]) })),
     frames: Array.from({ length: 151 }, (_, i) => ({ label: String(i), x: i * 0.61 })),
     strakes: names.map((name, i) => ({ name, lower: edge(i), upper: edge(i + 1) })),
+    shell: { edge: edge(names.length), lines: [] },
+    spaces: [{ id: 's1', name: 'Engine room', x: [24, 42], y: [-6, 6], z: [0.8, 6] }],
     marks: marks(),
   }
 }
@@ -96,12 +102,12 @@ function marks(): Mark[] {
     const z = 0.6 + ((i * 13) % 40) / 10
     return {
       kind: 'thickness', id: `t${i}`, label: `${(9.6 - (i % 7) * 0.4).toFixed(1)} mm`, place: `Fr ${Math.round(x / 0.61)}, strake C, port`,
-      x, y: half(x, z), z, girth: girth(x, z), side: i % 2 ? 'P' : 'S', worry: (i % 19 === 0 ? 2 : i % 7 === 0 ? 1 : 0),
+      x, y: half(x, z), z, girth: girth(x, z), side: i % 2 ? 'port' : 'starboard', worry: (i % 19 === 0 ? 2 : i % 7 === 0 ? 1 : 0),
     }
   })
   return [
-    { kind: 'gland', id: 'g1', label: 'Port stern gland', place: 'Fr 12, port', x: 7.3, y: 3, z: 1.9, girth: 2.6, side: 'P', worry: 3 },
-    { kind: 'opening', id: 'o1', label: 'Main injection, one barrier', place: 'Fr 52, strake B, starboard', x: 31.7, y: -4, z: 0.9, girth: 4.1, side: 'S', worry: 2 },
+    { kind: 'gland', id: 'g1', label: 'Port stern gland', place: 'Fr 12, port', x: 7.3, y: 3, z: 1.9, girth: 2.6, side: 'port', worry: 3 },
+    { kind: 'opening', id: 'o1', label: 'Main injection, one barrier', place: 'Fr 52, strake B, starboard', x: 31.7, y: -4, z: 0.9, girth: 4.1, side: 'starboard', worry: 2 },
     ...readings,
   ]
 }
@@ -109,6 +115,7 @@ function marks(): Mark[] {
 export const method: Method = {
   id: 'plating.wastage', title: 'Wastage against a rule', about: 'How much of a plate may go before it must be renewed, by the rule that is followed.',
   subject: 'plating', sources: ['Army Bulletin TB 55-1900-201-45, reprinting NVIC 7-68'], cautions: ['A surveyor decides whether a plate may stay.'],
+  holds: 'Rolled plate under uniform wastage; not pits.', accuracy: 'As good as the original thickness is known.',
   inputs: [
     { key: 'original', symbol: 't0', label: 'original thickness', unit: 'mm', type: 'number', over: 0, max: 100, required: true, help: 'nominal, from the plan' },
     { key: 'rule', label: 'rule', type: 'enum', enum: ['25-percent', '20-percent-plus-1-mm', 'own'], default: '25-percent', required: true },
@@ -140,29 +147,31 @@ export const sheet: Sheet = {
   holds: 'Rolled plate under uniform wastage; not pits.', accuracy: 'As good as the original thickness is known.',
 }
 
+const kind = (name: string, title: string, plural: string, group: KindGroup) => ({ kind: name, name, title, plural, group, about: '', file: `${name}.csv` })
+
 export const kinds: Kind[] = [
-  { kind: 'particulars', title: 'particulars', plural: 'particulars', group: 'ship', count: 1, fields: [
+  { ...kind('particulars', 'particulars', 'particulars', 'ship'), count: 1, fields: [
     { key: 'name', label: 'name', type: 'text', required: true },
     { key: 'lbp', label: 'length between perpendiculars', type: 'number', unit: 'm', over: 0, max: 500, required: false },
   ] },
-  { kind: 'frame_system', title: 'frame system', plural: 'frame systems', group: 'ship', count: 0, fields: [
+  { ...kind('frame_system', 'frame system', 'frame systems', 'ship'), count: 0, fields: [
     { key: 'spacing', label: 'frame spacing', type: 'list', unit: 'm', required: true },
   ] },
-  { kind: 'hull_form', title: 'hull form', plural: 'hull forms', group: 'ship', count: 0, fields: [
+  { ...kind('hull_form', 'hull form', 'hull forms', 'ship'), count: 0, fields: [
     { key: 'half_breadths', label: 'half breadths', type: 'grid', unit: 'm', required: false },
   ] },
-  { kind: 'thickness', title: 'thickness reading', plural: 'thickness readings', group: 'survey', count: 2, fields: [
+  { ...kind('thickness', 'thickness reading', 'thickness readings', 'survey'), count: 2, fields: [
     { key: 'place', label: 'place', type: 'text', required: true },
     { key: 'thickness', label: 'thickness', type: 'number', unit: 'mm', min: 0, max: 500, required: false },
     { key: 'date', label: 'date', type: 'date', required: false },
     { key: 'notes', label: 'notes', type: 'text', required: false },
   ] },
-  { kind: 'matter', title: 'matter', plural: 'matters', group: 'plan', count: 8, fields: [{ key: 'title', label: 'title', type: 'text', required: true }] },
+  { ...kind('matter', 'matter', 'matters', 'plan'), count: 8, fields: [{ key: 'title', label: 'title', type: 'text', required: true }] },
 ]
 
 export const entry: Entry = {
-  kind: 'thickness', id: 't1', version: 3, by: 'M. Orr', at: '2026-11-02T10:14:00Z',
-  body: { place: 'Fr 37½, C, P', thickness: { value: 11.811, unit: 'mm', typed: '.465 in' }, date: '2023-06-02' },
+  kind: 'thickness', id: 't1', version: 3, label: 'thickness reading at Fr 37½, C, P', by: 'M. Orr', at: '2026-11-02T10:14:00Z',
+  body: { place: 'Fr 37½, C, P', thickness: 11.811, date: '2023-06-02' }, typed: { thickness: '.465 in' },
 }
 
 /** What the program answers, for the tests that change nothing. */
@@ -176,9 +185,9 @@ export function answer(method_: string, path: string): { status: number; body: u
   if (what === 'methods' && rest.length === 0) return ok([method, { ...method, id: 'tide.window', title: 'Hours of enough water', about: 'When she can leave.', subject: 'tide' }])
   if (what === 'methods') return method_ === 'POST' ? ok(sheet) : ok(method)
   if (what === 'kinds') return ok(kinds)
-  if (what === 'journal') return ok([{ revision: 412, at: entry.at, by: entry.by, what: 'corrected thickness reading at Fr 37½', kind: 'thickness', id: 't1' }])
-  if (what === 'records' && rest[2] === 'history') return ok([entry, { ...entry, version: 2, body: { ...entry.body, thickness: 12 } }])
+  if (what === 'journal') return ok([{ revision: 412, at: entry.at, by: entry.by, what: 'corrected thickness reading at Fr 37½', count: 1, records: [{ kind: 'thickness', id: 't1', version: 3 }] }])
+  if (what === 'records' && rest[2] === 'history') return ok([entry, { ...entry, version: 2, typed: {}, body: { ...entry.body, thickness: 12 } }])
   if (what === 'records' && rest[1]) return ok(entry)
-  if (what === 'records') return ok([entry, { ...entry, id: 't2', body: { place: 'Fr 38, C, P', date: '2023-06-02' } }])
+  if (what === 'records') return ok({ items: [entry, { ...entry, id: 't2', label: 'thickness reading at Fr 38, C, P', typed: {}, body: { place: 'Fr 38, C, P', date: '2023-06-02' } }], total: 2 })
   return { status: 404, body: { title: 'there is nothing at this address', status: 404 } }
 }

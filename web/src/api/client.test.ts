@@ -1,36 +1,31 @@
 import { afterEach, describe, expect, it, vi } from 'vitest'
 import { client } from './client'
 import { Problem } from './problem'
+import { writer } from './writer'
 
 afterEach(() => vi.unstubAllGlobals())
 
-function answers(status: number, body: unknown): ReturnType<typeof vi.fn> {
-  const fetch = vi.fn(async () => new Response(body === undefined ? null : typeof body === 'string' ? body : JSON.stringify(body), { status }))
+function answers(status: number, body: unknown): { asked: () => Request } {
+  const fetch = vi.fn(async (_: Request) => new Response(typeof body === 'string' ? body : JSON.stringify(body), { status }))
   vi.stubGlobal('fetch', fetch)
-  return fetch
+  return { asked: () => fetch.mock.calls[0]![0] }
 }
 
 describe('asking the program', () => {
-  it('sends the version that a correction was made on', async () => {
-    const fetch = answers(200, {})
-    await client.correct('thickness', 'a/b', { thickness: '9 mm' }, 3)
-    expect(fetch).toHaveBeenCalledWith('/api/v1/records/thickness/a%2Fb', {
-      method: 'PUT',
-      body: '{"thickness":"9 mm"}',
-      headers: { Accept: 'application/json', 'Content-Type': 'application/json', 'If-Match': '"3"' },
-    })
+  it('sends the version that a correction was made on, and whose hand it is', async () => {
+    writer.name = 'Zoë Łuk'
+    const { asked } = answers(200, {})
+    await client.correct('thickness', 'a/b', { body: { thickness: '9 mm' } }, 3)
+    const { method, url, headers } = asked()
+    expect([method, new URL(url).pathname]).toEqual(['PUT', '/api/v1/records/thickness/a%2Fb'])
+    expect(headers.get('If-Match')).toBe('"3"')
+    expect(headers.get('Oakum-By')).toBe('Zo%C3%AB%20%C5%81uk')
+    expect(await asked().json()).toEqual({ body: { thickness: '9 mm' } })
   })
-  it('takes a list bare or as a part of a page', async () => {
-    answers(200, [{ id: 'tide.window' }])
-    expect(await client.methods()).toHaveLength(1)
-    answers(200, { records: [{ id: '1' }, { id: '2' }], next: 'x' })
-    expect(await client.records('thickness')).toHaveLength(2)
-    answers(200, {})
-    expect(await client.journal()).toEqual([])
-  })
-  it('takes an empty answer', async () => {
-    answers(204, undefined)
-    expect(await client.undo()).toBeUndefined()
+  it('asks for the day that is looked at', async () => {
+    const { asked } = answers(200, {})
+    await client.sheet('plating.rate@C 37½', '2026-05-01')
+    expect(asked().url).toContain('/api/v1/sheets/plating.rate%40C%2037%C2%BD?day=2026-05-01')
   })
 })
 

@@ -1,72 +1,66 @@
-// What the pages ask of the program, one function a task.
-import type {
-  Body, Brief, Drawing, Entry, Intake, IntakeGuess, JournalLine, Kind, Landing, Method, MethodHead, ProblemBody, Sheet, ShipHead,
-} from './contract'
+// What the pages ask of the program, one function a task. Addresses and shapes are checked against the program's description.
+import createClient from 'openapi-fetch'
+import type { Brief, Drawing, Entry, Intake, IntakeGuess, Kind, Landing, Method, MethodHead, ProblemBody, Records, Sent, Sheet, ShipHead, Step } from './contract'
 import { Problem } from './problem'
+import { writer } from './writer'
+import type { paths } from './types'
 
-const root = '/api/v1'
+const api = createClient<paths>({ baseUrl: location.origin, fetch: (request) => fetch(request) })
+
+// Every write carries the name of whoever writes, for the journal.
+api.use({
+  onRequest({ request }) {
+    if (request.method !== 'GET' && writer.name) request.headers.set('Oakum-By', encodeURIComponent(writer.name))
+    return request
+  },
+})
 
 export const client = {
-  ship: () => get<ShipHead>('/ship'),
-  brief: (day?: string) => get<Brief>('/brief' + (day ? `?day=${encodeURIComponent(day)}` : '')),
-  drawing: () => get<Drawing>('/drawing'),
-  sheet: (id: string) => get<Sheet>(`/sheets/${encodeURIComponent(id)}`),
+  ship: () => got<ShipHead>(api.GET('/api/v1/ship')),
+  brief: (day?: string) => got<Brief>(api.GET('/api/v1/brief', { params: { query: asOf(day) } })),
+  drawing: (day?: string) => got<Drawing>(api.GET('/api/v1/drawing', { params: { query: asOf(day) } })),
+  sheet: (id: string, day?: string) => got<Sheet>(api.GET('/api/v1/sheets/{id}', { params: { path: { id }, query: asOf(day) } })),
 
-  methods: async () => listed<MethodHead>(await get('/methods'), 'methods'),
-  method: (id: string) => get<Method>(`/methods/${encodeURIComponent(id)}`),
-  work: (id: string, inputs: Body) => send<Sheet>('POST', `/methods/${encodeURIComponent(id)}`, inputs),
+  methods: () => got<MethodHead[]>(api.GET('/api/v1/methods')),
+  method: (id: string) => got<Method>(api.GET('/api/v1/methods/{id}', { params: { path: { id } } })),
+  work: (id: string, inputs: object) => got<Sheet>(api.POST('/api/v1/methods/{id}', { params: { path: { id } }, body: inputs as never })),
 
-  kinds: async () => listed<Kind>(await get('/kinds'), 'kinds'),
-  records: async (kind: string) => listed<Entry>(await get(`/records/${kind}`), 'records'),
-  record: (kind: string, id: string) => get<Entry>(at(kind, id)),
-  history: async (kind: string, id: string) => listed<Entry>(await get(at(kind, id) + '/history'), 'versions'),
-  add: (kind: string, body: Body) => send<Entry>('POST', `/records/${kind}`, body),
-  correct: (kind: string, id: string, body: Body, version: number) => send<Entry>('PUT', at(kind, id), body, version),
-  strike: (kind: string, id: string, version: number) => send<void>('DELETE', at(kind, id), undefined, version),
-  undo: () => send<void>('POST', '/undo'),
-  journal: async () => listed<JournalLine>(await get('/journal'), 'entries'),
+  kinds: () => got<Kind[]>(api.GET('/api/v1/kinds')),
+  records: (kind: string, after?: string) =>
+    got<Records>(api.GET('/api/v1/records/{kind}', { params: { path: { kind }, query: after ? { after } : {} } })),
+  record: (kind: string, id: string) => got<Entry>(api.GET('/api/v1/records/{kind}/{id}', { params: { path: { kind, id } } })),
+  history: (kind: string, id: string) => got<Entry[]>(api.GET('/api/v1/records/{kind}/{id}/history', { params: { path: { kind, id } } })),
+  enter: (kind: string, sent: Sent) => got<Entry>(api.POST('/api/v1/records/{kind}', { params: { path: { kind } }, body: sent })),
+  correct: (kind: string, id: string, sent: Sent, version: number) =>
+    got<Entry>(api.PUT('/api/v1/records/{kind}/{id}', { params: { path: { kind, id }, header: { 'If-Match': `"${version}"` } }, body: sent })),
+  withdraw: (kind: string, id: string, version: number) =>
+    got<Entry>(api.DELETE('/api/v1/records/{kind}/{id}', { params: { path: { kind, id }, header: { 'If-Match': `"${version}"` } } })),
+  undo: () => got<Step>(api.POST('/api/v1/undo')),
+  journal: (before?: number) => got<Step[]>(api.GET('/api/v1/journal', { params: { query: before ? { before } : {} } })),
 
   intake: (file: File) => {
     const form = new FormData()
     form.append('file', file)
     return ask<Intake>('/intake', { method: 'POST', body: form })
   },
-  correctIntake: (token: string, guess: IntakeGuess) => send<Intake>('PUT', `/intake/${token}`, guess),
-  commitIntake: (token: string) => send<Landing>('POST', `/intake/${token}/commit`),
+  correctIntake: (token: string, guess: IntakeGuess) =>
+    ask<Intake>(`/intake/${token}`, { method: 'PUT', body: JSON.stringify(guess), headers: { 'Content-Type': 'application/json' } }),
+  commitIntake: (token: string) => ask<Landing>(`/intake/${token}/commit`, { method: 'POST' }),
 }
 
-function at(kind: string, id: string): string {
-  return `/records/${kind}/${encodeURIComponent(id)}`
+function asOf(day: string | undefined): { day?: string } {
+  return day ? { day } : {}
 }
 
-function get<T>(path: string): Promise<T> {
-  return ask<T>(path, {})
-}
-
-function send<T>(method: string, path: string, body?: unknown, version?: number): Promise<T> {
-  const headers: Record<string, string> = {}
-  if (body !== undefined) headers['Content-Type'] = 'application/json'
-  if (version !== undefined) headers['If-Match'] = `"${version}"`
-  return ask<T>(path, { method, headers, body: body === undefined ? null : JSON.stringify(body) })
+/** The answer, or the refusal thrown. */
+async function got<T>(asked: Promise<{ data?: unknown; error?: unknown; response: Response }>): Promise<T> {
+  const { data, error, response } = await asked
+  if (!response.ok) throw new Problem(response.status, typeof error === 'object' && error ? (error as ProblemBody) : { title: String(error ?? '').slice(0, 200) })
+  return data as T
 }
 
 async function ask<T>(path: string, init: RequestInit): Promise<T> {
-  const answer = await fetch(root + path, { ...init, headers: { Accept: 'application/json', ...init.headers } })
-  if (!answer.ok) throw new Problem(answer.status, await problemBody(answer))
-  return (answer.status === 204 ? undefined : await answer.json()) as T
-}
-
-async function problemBody(answer: Response): Promise<ProblemBody> {
-  const text = await answer.text()
-  try {
-    return JSON.parse(text) as ProblemBody
-  } catch {
-    return { title: text.slice(0, 200) }
-  }
-}
-
-/** A list, whether it comes bare or as one part of a page of results. */
-function listed<T>(answer: T[] | Record<string, T[]>, part: string): T[] {
-  if (Array.isArray(answer)) return answer
-  return answer[part] ?? answer['items'] ?? []
+  const response = await fetch(`/api/v1${path}`, init)
+  const answer: unknown = await response.json().catch(() => undefined)
+  return got<T>(Promise.resolve({ data: answer, error: answer, response }))
 }

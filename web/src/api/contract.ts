@@ -1,231 +1,59 @@
-// The words that the program and its pages exchange, by hand until `make generate` has written types.ts from the description.
+// The words that the program and its pages exchange, by the names the pages use. The shapes come from the program's own description (types.ts,
+// written by `make generate`); here only what a description can't say is made narrower: a list is never null, a basis is one of five.
+import type { components } from './types'
+
+type Schemas = components['schemas']
 
 export type Basis = 'measured' | 'documented' | 'assumed' | 'computed' | 'unknown'
+export type Audience = 'private' | 'board' | 'public'
+/** 0 none, 1 watch, 2 act, 3 now. */
 export type Worry = 0 | 1 | 2 | 3
-
-/** One value as people read it: text is what is shown (the range first, where there is one), value is in unit and null where nobody knows. */
-export interface Figure {
-  key: string
-  label: string
-  value: number | null
-  unit: string
-  text: string
-  p10?: number
-  p50?: number
-  p90?: number
-  basis: Basis
-  basis_note?: string
-  /** The sheet that made it. */
-  sheet?: string
-  place?: string
-  /** The record it is about. */
-  kind?: string
-  id?: string
-  note?: string
-  /** 0 none, 1 watch, 2 act, 3 now. */
-  worry?: Worry
-}
-
-/** One thing to know or to do. */
-export interface Notice {
-  what: string
-  do?: string
-  due?: string
-  who?: string
-  kind?: string
-  id?: string
-  place?: string
-  page?: string
-  worry?: Worry
-}
-
-export interface ShipHead {
-  name: string
-  revision: number
-  day: string
-  currency: string
-  empty: boolean
-}
-
-/** The first page: what worries, when, what it costs, what is to be decided, what is overdue, what to enter next. */
-export interface FrontBrief {
-  empty: boolean
-  sentence: string
-  worst: Figure[]
-  when?: Figure
-  money?: Figure
-  decision?: Notice
-  overdue: Notice[]
-  missing: Notice[]
-}
-
-/** One page of the brief: the answer in a sentence or a few, then what it rests on. */
-export interface PageBrief {
-  heading: string | string[]
-  [part: string]: unknown
-}
-
-export interface Brief {
-  day: string
-  snapshot: string
-  name: string
-  front: FrontBrief
-  ship: PageBrief
-  standing: PageBrief
-  outlook: PageBrief
-  choices: PageBrief
-  money: PageBrief
-  docking: PageBrief
-  indock: PageBrief
-  record: PageBrief
-  sheets?: string[]
-}
-
-export type FieldType =
-  | 'number' | 'integer' | 'text' | 'enum' | 'boolean' | 'date' | 'list' | 'grid' | 'table' | 'group' | 'hull' | 'place'
-
-/** One field of a record or of a method's input. Bounds are in unit. */
-export interface Field {
-  key: string
-  symbol?: string
-  label: string
-  help?: string
-  unit?: string
-  type: FieldType
-  default?: string
-  min?: number
-  max?: number
-  over?: number
-  under?: number
-  enum?: string[]
-  required: boolean
-  /** The most entries that a list or table takes. */
-  most?: number
-  /** What a list holds, or which kind of record a text names. */
-  of?: string
-  fields?: Field[]
-}
-
-export interface SheetLine {
-  key: string
-  symbol?: string
-  label: string
-  value: unknown
-  unit: string
-  text: string
-  basis?: Basis
-  basis_note?: string
-  /** As it was typed, where it was text. */
-  typed?: string
-  p10?: number
-  p50?: number
-  p90?: number
-  /** The columns, where value is a table. */
-  fields?: Field[]
-}
-
-export interface SheetStep {
-  symbol: string
-  /** Empty where the step is a table, an integral or a solve; text then says what was done. */
-  formula: string
-  value: number
-  unit: string
-  text: string
-}
-
-export interface Sheet {
-  id: string
-  method: string
-  title: string
-  subject?: string
-  about: string
-  cautions: string[]
-  inputs: SheetLine[]
-  steps: SheetStep[]
-  results: SheetLine[]
-  warnings: string[]
-  sources: string[]
-  holds: string
-  accuracy: string
-}
-
-export interface MethodHead {
-  id: string
-  title: string
-  about: string
-  subject: string
-}
-
-export interface Method extends MethodHead {
-  inputs: Field[]
-  results: Field[]
-  sources: string[]
-  cautions: string[]
-  holds?: string
-}
-
+export type FieldType = 'number' | 'integer' | 'text' | 'enum' | 'boolean' | 'date' | 'list' | 'grid' | 'table' | 'group' | 'hull' | 'place'
 export type KindGroup = 'ship' | 'survey' | 'plan'
-
-export interface Kind {
-  kind: string
-  title: string
-  plural: string
-  group: KindGroup
-  fields: Field[]
-  count: number
-}
-
-export type Body = Record<string, unknown>
-
-export interface Entry {
-  kind: string
-  id: string
-  version: number
-  /** What it is called in a sentence. */
-  label?: string
-  body: Body
-  by: string
-  at: string
-  mark?: 'private' | 'board' | 'public'
-  deleted?: boolean
-}
-
-/** One step of the journal: what was changed, by whom, when. */
-export interface JournalLine {
-  revision: number
-  at: string
-  by: string
-  what: string
-  kind?: string
-  id?: string
-}
-
 export type Point = [number, number]
-export type Side = 'P' | 'S' | 'C'
 
+/** The narrower type of a property by its name, or its own. */
+type Named<K, V> = K extends 'basis' ? Basis : K extends 'worry' ? Worry : K extends 'group' ? KindGroup : K extends 'mark' ? Audience : Whole<V>
+
+/** A schema as the program really sends it. */
+type Whole<T> = T extends readonly (infer E)[]
+  ? Whole<Exclude<E, null>>[]
+  : T extends object
+    ? { [K in keyof T]: Extract<T[K], readonly unknown[]> extends never ? Named<K, T[K]> : Whole<Exclude<T[K], null>> }
+    : T
+
+export type ShipHead = Whole<Schemas['AppHeading']>
+export type Brief = Whole<Schemas['BriefAnswer']>
+export type Figure = Whole<Schemas['AssessFigure']>
+export type Notice = Whole<Schemas['AssessNotice']>
+/** One page of the brief: the answer in a sentence or a few, then what it rests on. */
+export type PageBrief = Whole<Schemas['AssessShipPage']>
+
+/** A drawing's pairs of numbers are points. */
+type Drawn<T> = T extends number[] ? Point : T extends (infer E)[] ? Drawn<E>[] : T extends object ? { [K in keyof T]: Drawn<T[K]> } : T
+export type Drawing = Drawn<Whole<Schemas['AssessDrawing']>>
 /** A thing at its place: x from aft, y from the middle to port, z from the base, girth along the shell from the keel, in metres. */
-export interface Mark {
-  kind: string
-  id: string
-  label: string
-  place: string
-  x: number
-  y: number
-  z: number
-  girth: number
-  side: Side
-  worry?: Worry
-}
+export type Mark = Whole<Schemas['AssessMark']>
 
-export interface Drawing {
-  particulars: { length: number; beam: number; depth: number; draft?: number }
-  profile: { outline: Point[]; deck: Point[]; waterlines: { z: number; points?: Point[]; label?: string }[] }
-  plan: { outline: Point[]; waterlines: { z: number; points: Point[] }[] }
-  sections: { x: number; points: Point[] }[]
-  frames: { label: string; x: number }[]
-  strakes: { name: string; lower: Point[]; upper: Point[] }[]
-  marks: Mark[]
+export type Field = Omit<Whole<Schemas['FieldField']>, 'type' | 'fields'> & { type: FieldType; fields?: Field[] }
+export type SheetLine = Omit<Whole<Schemas['CalcLine']>, 'fields'> & { fields?: Field[] }
+export type SheetStep = Whole<Schemas['CalcStep']>
+export type Sheet = Omit<Whole<Schemas['CalcSheet']>, 'inputs' | 'results'> & { inputs: SheetLine[]; results: SheetLine[] }
+export type MethodHead = Whole<Schemas['CalcInfo']>
+export type Method = MethodHead & { inputs: Field[]; results: Field[] }
+
+export type Kind = Omit<Whole<Schemas['KindAnswer']>, 'fields'> & { fields: Field[] }
+export type Body = Record<string, unknown>
+export type Entry = Whole<Schemas['Entry']>
+/** A record as it is sent. */
+export type Sent = Schemas['Sent']
+export interface Records {
+  items: Entry[]
+  total: number
+  /** Where the following page starts. */
+  next?: string
 }
+export type Step = Whole<Schemas['AppStep']>
 
 export interface IntakeColumn {
   index: number
@@ -257,14 +85,13 @@ export interface Landing {
   refused: { row: number; reason: string }[]
 }
 
-/** Problem details (RFC 9457) with the fields at fault. */
+/** Problem details (RFC 9457), with the field at fault and both versions where a stale write was refused. */
 export interface ProblemBody {
   title?: string
   status?: number
   detail?: string
-  errors?: { message: string; location?: string; value?: unknown }[]
   field?: string
-  /** Both versions, where a stale write was refused. */
+  errors?: { message?: string; location?: string; value?: unknown }[] | null
   mine?: Entry
   theirs?: Entry
 }

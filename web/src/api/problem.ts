@@ -13,7 +13,7 @@ export class Problem extends Error {
     this.status = status
     this.theirs = body.theirs
     this.fields = {}
-    for (const one of body.errors ?? []) this.fields[fieldOf(one.location)] = one.message
+    for (const one of body.errors ?? []) this.fields[fieldOf(one.location)] = one.message ?? ''
     if (body.field) this.fields[body.field] = this.message
   }
 }

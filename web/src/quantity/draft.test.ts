@@ -48,7 +48,10 @@ describe('a form', () => {
     const body = { thickness: { value: 0.465, unit: 'in' }, year: 1931, zones: [{ area: 3, kind: 'bow' }], maxima: [1, 2] }
     const draft = filled(fields, body)
     expect(draft).toMatchObject({ thickness: '0.465 in', year: '1931', note: '', maxima: '1\n2', zones: [{ area: '3', kind: 'bow' }] })
-    expect(filled(fields, { thickness: { typed: '15/32"', value: 11.9, unit: 'mm' } }).thickness).toBe('15/32"')
+    expect(filled(fields, { thickness: 11.9 }, { thickness: '15/32"' }).thickness).toBe('15/32"')
+    expect(filled(fields, { zones: [{ area: 3 }], maxima: [1, 2] }, { 'zones[0].area': '32 sq ft', 'maxima[1]': '0.08 in' })).toMatchObject({
+      zones: [{ area: '32 sq ft' }], maxima: '1\n0.08 in',
+    })
     expect(filled([field('ok', { type: 'boolean' })], { ok: false }).ok).toBe('no')
   })
 })

@@ -21,30 +21,37 @@ function empty(f: Field): Entry {
   return ''
 }
 
-/** The form of values that are already there. */
-export function filled(fields: readonly Field[], body: Body): Draft {
-  return Object.fromEntries(fields.map((f) => [f.key, entry(f, body[f.key])]))
+/** The form of values that are already there: as they were typed where that is kept, by path, or else as numbers in the declared unit. */
+export function filled(fields: readonly Field[], body: Body, typed: Record<string, string> = {}, path = ''): Draft {
+  return Object.fromEntries(fields.map((f) => [f.key, entry(f, body[f.key], typed, path ? `${path}.${f.key}` : f.key)]))
 }
 
-function entry(f: Field, value: unknown): Entry {
+function entry(f: Field, value: unknown, typed: Record<string, string>, at: string): Entry {
   if (value === undefined || value === null) return empty(f)
-  if (f.type === 'table') return Array.isArray(value) ? value.map((row) => filled(f.fields ?? [], row as Body)) : []
-  if (f.type === 'group') return filled(f.fields ?? [], value as Body)
-  if (f.type === 'grid') return Array.isArray(value) ? value.map((row) => [row].flat().join(' ')).join('\n') : String(value)
-  if (f.type === 'list') return Array.isArray(value) ? value.join('\n') : String(value)
-  if (f.type === 'boolean') return value ? 'yes' : 'no'
-  if (f.type === 'hull') return typeof value === 'string' ? value : JSON.stringify(value)
-  return typeof value === 'object' ? quantity(value as Body) : String(value)
+  const list = Array.isArray(value) ? (value as unknown[]) : undefined
+  switch (f.type) {
+    case 'table':
+      return (list ?? []).map((row, i) => filled(f.fields ?? [], row as Body, typed, `${at}[${i}]`))
+    case 'group':
+      return filled(f.fields ?? [], value as Body, typed, at)
+    case 'grid':
+      return (list ?? []).map((row) => [row].flat().join(' ')).join('\n')
+    case 'list':
+      return (list ?? [value]).map((one, i) => typed[`${at}[${i}]`] ?? String(one)).join('\n')
+    case 'boolean':
+      return value ? 'yes' : 'no'
+  }
+  if (typed[at]) return typed[at]
+  return typeof value === 'object' ? (f.type === 'hull' ? JSON.stringify(value) : quantity(value as Body)) : String(value)
 }
 
-/** A value with its unit, its text as typed, or its spread. */
+/** A value with its unit, or its spread. */
 function quantity(value: Body): Entry {
-  if (typeof value.typed === 'string' && value.typed) return value.typed
-  const after = value.unit ? ` ${value.unit}` : ''
+  const after = value.unit ? ` ${String(value.unit)}` : ''
   if (value.low !== undefined && value.high !== undefined) {
     return { low: String(value.low), likely: String(value.likely ?? value.value ?? ''), high: String(value.high) }
   }
-  return value.value === undefined || value.value === null ? '' : `${value.value}${after}`
+  return value.value === undefined || value.value === null ? '' : `${String(value.value)}${after}`
 }
 
 export function isSpread(e: Entry | undefined): e is Spread {

@@ -22,7 +22,8 @@ class Reading {
   }
 
   get drawing(): Promise<Drawing> {
-    return this.#once('drawing', () => client.drawing())
+    const day = this.day
+    return this.#once(`drawing ${day ?? ''}`, () => client.drawing(day))
   }
 
   /** Lets every page read again: a record has changed. */

@@ -21,8 +21,7 @@ it('shows each part of a page in the way its shape asks for', () => {
   ])
 })
 
-it('heads a page with one sentence or several', () => {
-  expect(headings({ heading: 'One.' })).toEqual(['One.'])
-  expect(headings({ heading: ['One.', '', 'Two.'] })).toEqual(['One.', 'Two.'])
-  expect(headings(undefined)).toEqual([])
+it('heads a page with what it says', () => {
+  expect(headings({ heading: ['One.', '', 'Two.'], missing: [] })).toEqual(['One.', 'Two.'])
+  expect(headings({ heading: [], missing: [] })).toEqual([])
 })

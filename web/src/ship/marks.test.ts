@@ -3,7 +3,7 @@ import type { Mark, Worry } from '../api/contract'
 import { framesShown, kinds, numbered, spots } from './marks'
 
 const mark = (id: string, x: number, worry: Worry = 0, kind = 'thickness'): Mark => ({
-  kind, id, label: id, place: '', x, y: 0, z: 0, girth: 0, side: 'P', worry,
+  kind, id, label: id, place: '', x, y: 0, z: 0, girth: 0, side: 'port', worry,
 })
 
 const marks = [mark('a', 50), mark('b', 10, 2), mark('c', 30, 2), mark('d', 5, 3, 'gland')]
@@ -44,6 +44,11 @@ describe('frame labels', () => {
   const frames = ['B', 'A', ...Array.from({ length: 151 }, (_, i) => String(i))].map((label, i) => ({ label, x: (i - 2) * 0.61 }))
   it('are all there when there is room', () => {
     expect(framesShown(frames, 0.5)).toHaveLength(153)
+  })
+  it('are thinned by their numbers, where only every fifth is named', () => {
+    const fifth = frames.filter((f) => Number(f.label) % 5 === 0)
+    expect(framesShown(fifth, 5).slice(0, 3).map((f) => f.label)).toEqual(['0', '10', '20'])
+    expect(framesShown(fifth, 2.9).slice(0, 3).map((f) => f.label)).toEqual(['0', '5', '10'])
   })
   it('are thinned to round numbers when there is not', () => {
     expect(framesShown(frames, 5).slice(0, 3).map((f) => f.label)).toEqual(['0', '10', '20'])

@@ -60,11 +60,17 @@ export class Room {
   }
 }
 
+/** Metres from one frame to the next, by the numbers of those that are named; not every frame need be. */
+export function frameSpacing(frames: Drawing['frames']): number {
+  const numbered = frames.filter((f) => /^-?\d+$/.test(f.label))
+  const [first, last] = [numbered[0], numbered.at(-1)]
+  if (!first || !last || first.label === last.label) return 1
+  return Math.abs((last.x - first.x) / (Number(last.label) - Number(first.label)))
+}
+
 /** The frames that have room for their labels: every one, or every 2nd, 5th, 10th ... by number; lettered ones only where all have room. */
 export function framesShown(frames: Drawing['frames'], metresBetween: number): Drawing['frames'] {
-  if (frames.length < 2) return frames
-  const spacing = Math.abs(frames.at(-1)!.x - frames[0]!.x) / (frames.length - 1) || 1
+  const spacing = frameSpacing(frames)
   const every = [1, 2, 5, 10, 20, 50, 100, 200].find((n) => n * spacing >= metresBetween) ?? 500
-  if (every === 1) return frames
-  return frames.filter((f) => /^-?\d+$/.test(f.label) && Number(f.label) % every === 0)
+  return every === 1 ? frames : frames.filter((f) => /^-?\d+$/.test(f.label) && Number(f.label) % every === 0)
 }

@@ -4,7 +4,7 @@ import type { Drawing, Mark } from '../api/contract'
 import { along, hasForm, known, picture, views } from './picture'
 
 const d = drawing()
-const mark = (more: Partial<Mark>): Mark => ({ kind: 'gland', id: '1', label: '', place: '', x: 10, y: 3, z: 2, girth: 2.6, side: 'P', ...more })
+const mark = (more: Partial<Mark>): Mark => ({ kind: 'gland', id: '1', label: '', place: '', x: 10, y: 3, z: 2, girth: 2.6, side: 'port', worry: 0, ...more })
 
 describe('her drawing', () => {
   it.each(views)('has lines inside its edges: %s', (name) => {
@@ -21,9 +21,10 @@ describe('her drawing', () => {
   it('puts port above and starboard below, seen with the bow to the right', () => {
     for (const name of ['plan', 'shell'] as const) {
       const { places } = picture(name, d)
-      expect(places(mark({ side: 'P' }))[0]![1]).toBeLessThan(0)
-      expect(places(mark({ side: 'S', y: -3 }))[0]![1]).toBeGreaterThan(0)
-      expect(places(mark({ side: 'C' }))[0]).toEqual([10, 0])
+      expect(places(mark({ side: 'port' }))[0]![1]).toBeLessThan(0)
+      expect(places(mark({ side: 'starboard', y: -3 }))[0]![1]).toBeGreaterThan(0)
+      expect(places(mark({ side: 'centre' }))).toEqual([[10, 0]])
+      expect(places(mark({ side: 'both' }))).toHaveLength(2)
     }
   })
 
@@ -38,6 +39,11 @@ describe('her drawing', () => {
     expect(places(mark({ x: 10 }))[0]![0]).toBe(-3)
   })
 
+  it('stands a mark nowhere while its place is not known', () => {
+    const bare: Mark = { kind: 'leak', id: '2', label: '', place: 'somewhere aft', x: 10, side: 'port', worry: 0 }
+    for (const name of views) expect(picture(name, d).places(bare)).toEqual([])
+  })
+
   it('shows a mark once in each view of the whole sheet, one under the other', () => {
     const [profile, plan, shell] = picture('sheet', d).places(mark({}))
     expect(profile![1]).toBeLessThan(plan![1])
@@ -45,7 +51,7 @@ describe('her drawing', () => {
   })
 
   it('leaves a view out of the sheet while nothing of it is known', () => {
-    const bare: Drawing = { ...d, strakes: [] }
+    const bare: Drawing = { ...d, strakes: [], shell: { edge: [], lines: [] } }
     expect(picture('sheet', bare).places(mark({}))).toHaveLength(2)
     expect(known(bare)).toEqual(['sheet', 'profile', 'plan', 'sections'])
     expect(hasForm({ ...d, profile: { outline: [], deck: [], waterlines: [] } })).toBe(false)

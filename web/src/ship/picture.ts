@@ -1,6 +1,7 @@
 // Her drawing as lines on paper: metres, x to the right (forward), y down. One picture a view; PictureView draws any of them.
 import type { Drawing, Mark, Point } from '../api/contract'
 import { text } from '../text'
+import { frameSpacing } from './marks'
 
 export interface Box {
   x: number
@@ -31,7 +32,7 @@ export interface Picture {
   labels: Label[]
   /** Frames along the foot, where x runs along the ship. */
   frames: Drawing['frames']
-  /** Where a mark stands on the paper: once in a single view, once in each view of the whole sheet. */
+  /** Where a mark stands on the paper: on each side it is on, in each view of the whole sheet; nowhere while its place is not known. */
   places: (mark: Mark) => Point[]
 }
 
@@ -44,8 +45,8 @@ export function picture(name: ViewName, d: Drawing): Picture {
 }
 
 function single(name: Exclude<ViewName, 'sheet'>, d: Drawing): Picture {
-  const { place, ...drawn } = { profile, plan, sections, shell }[name](d)
-  return { ...drawn, name, content: around(drawn.lines), places: (m) => [place(m)] }
+  const drawn = { profile, plan, sections, shell }[name](d)
+  return { ...drawn, name, content: around(drawn.lines) }
 }
 
 /** The views that run along the ship, under each other on one sheet, over one scale of frames. */
@@ -93,7 +94,7 @@ export function hasForm(d: Drawing): boolean {
   return d.profile.outline.length > 2
 }
 
-type Drawn = Omit<Picture, 'name' | 'content' | 'places'> & { place: (mark: Mark) => Point }
+type Drawn = Omit<Picture, 'name' | 'content'>
 
 function profile(d: Drawing): Drawn {
   const up = ([x, z]: Point): Point => [x, -z]
@@ -102,12 +103,16 @@ function profile(d: Drawing): Drawn {
   return {
     lines: [
       ...waterlines.map((points): Line => ({ points: points.map(up), weight: 'faint' })),
+      ...d.spaces.map((s): Line => ({ points: box(s.x, s.z).map(up), weight: 'faint' })),
       { points: closed(d.profile.outline).map(up), weight: 'heavy' },
       { points: d.profile.deck.map(up), weight: 'plain' },
     ],
-    labels: d.profile.waterlines.flatMap((w) => (w.label ? [{ at: [ends[1], -w.z] as Point, text: w.label, anchor: 'start' as const }] : [])),
+    labels: [
+      ...d.profile.waterlines.flatMap((w) => (w.label ? [{ at: [ends[1], -w.z] as Point, text: w.label, anchor: 'end' as const }] : [])),
+      ...d.spaces.map((s): Label => ({ at: [middle(s.x), -middle(s.z)], text: s.name, anchor: 'middle' })),
+    ],
     frames: d.frames,
-    place: (m) => [m.x, -m.z],
+    places: (m) => (m.z === undefined ? [] : [[m.x, -m.z]]),
   }
 }
 
@@ -123,19 +128,19 @@ function plan(d: Drawing): Drawn {
   return {
     lines: [
       { points: [[ends[0], 0], [ends[1], 0]], weight: 'faint' },
-      ...d.plan.waterlines.flatMap((w) => both(w.points, 'faint')),
+      ...d.plan.waterlines.flatMap((w) => both(w.points ?? [], 'faint')),
       ...both(d.plan.outline, 'heavy'),
     ],
     labels: sides(d.plan.outline, ends[0]),
     frames: d.frames,
-    place: (m) => [m.x, m.side === 'S' ? Math.abs(m.y) : m.side === 'P' ? -Math.abs(m.y) : 0],
+    places: (m) => across(m, m.y),
   }
 }
 
 /** The body plan: after sections on the left, forward ones on the right. */
 function sections(d: Drawing): Drawn {
-  const middle = d.particulars.length / 2
-  const way = (x: number) => (x < middle ? -1 : 1)
+  const amidships = d.particulars.length / 2
+  const way = (x: number) => (x < amidships ? -1 : 1)
   const lines = d.sections.map(({ x, points }): Line => ({ points: points.map(([y, z]) => [way(x) * Math.abs(y), -z]), weight: 'plain' }))
   const half = Math.max(d.particulars.beam / 2, ...d.sections.flatMap((s) => s.points.map(([y]) => Math.abs(y))))
   const top = Math.max(d.particulars.depth, ...d.sections.flatMap((s) => s.points.map(([, z]) => z)))
@@ -150,38 +155,49 @@ function sections(d: Drawing): Drawn {
       { at: [half, 0], text: text.drawing.fore, anchor: 'end' },
     ],
     frames: [],
-    place: (m) => [way(m.x) * Math.abs(m.y), -m.z],
+    places: (m) => (m.y === undefined || m.z === undefined ? [] : [[way(m.x) * Math.abs(m.y), -m.z]]),
   }
 }
 
 /** The shell opened out from the keel: port above, starboard below. */
 function shell(d: Drawing): Drawn {
   const signs = [-1, 1]
-  const edges = d.strakes.flatMap((s) => [s.lower, s.upper].filter((edge) => edge.length > 1))
   const out = (points: Point[], sign: number): Point[] => points.map(([x, g]) => [x, sign * g])
-  const ends = extent(edges.flat(), 0)
-  const across: Line[] = d.frames
+  const both = (points: Point[], weight: Line['weight']): Line[] => signs.map((sign) => ({ points: out(points, sign), weight }))
+  const edges = d.strakes.flatMap((s) => [s.lower, s.upper].filter((edge) => edge.length > 1))
+  const all = [...d.shell.edge, ...edges.flat()]
+  const ends = extent(all, 0)
+  const frames: Line[] = d.frames
     .filter((f) => f.x >= ends[0] && f.x <= ends[1])
     .map((f) => ({ points: signs.map((sign): Point => [f.x, sign * reach(d, f.x)]), weight: 'faint', apart: apart(d, f.label) }))
   return {
     lines: [
-      ...across,
-      ...signs.flatMap((sign) => edges.map((edge): Line => ({ points: out(edge, sign), weight: 'plain' }))),
+      ...frames,
+      ...d.shell.lines.flatMap((l) => both(l.points ?? [], 'faint')),
+      ...edges.flatMap((edge) => both(edge, 'plain')),
+      ...both(d.shell.edge, 'heavy'),
       { points: [[ends[0], 0], [ends[1], 0]], weight: 'heavy' },
     ],
     labels: [
       ...signs.flatMap((sign) => d.strakes.filter((s) => s.lower.length > 0 && s.upper.length > 0).map((s) => strakeLabel(s, sign))),
-      ...sides(edges.flat(), ends[1], 'end'),
+      ...sides(all, ends[1], 'end'),
     ],
     frames: d.frames,
-    place: (m) => [m.x, m.side === 'S' ? m.girth : m.side === 'P' ? -m.girth : 0],
+    places: (m) => across(m, m.girth),
   }
+}
+
+/** Where a mark stands in a view that shows both sides, so far from the middle line; a thing on both sides stands twice. */
+function across(m: Mark, out: number | undefined): Point[] {
+  const y = Math.abs(out ?? 0)
+  const at: Record<string, Point[]> = { port: [[m.x, -y]], starboard: [[m.x, y]], both: [[m.x, -y], [m.x, y]], centre: [[m.x, 0]] }
+  if (out === undefined && m.side !== 'centre') return []
+  return at[m.side] ?? [[m.x, 0]]
 }
 
 /** Every tenth frame and every fifth stand further apart than the others, and are drawn while those are not. */
 function apart(d: Drawing, label: string): number {
-  const spacing = Math.abs(d.frames.at(-1)!.x - d.frames[0]!.x) / Math.max(1, d.frames.length - 1)
-  return spacing * ([10, 5].find((n) => Number(label) % n === 0) ?? 1)
+  return frameSpacing(d.frames) * ([10, 5].find((n) => Number(label) % n === 0) ?? 1)
 }
 
 /** The name of a strake stands before its after end, between its edges. */
@@ -191,7 +207,7 @@ function strakeLabel(s: Drawing['strakes'][number], sign: number): Label {
 }
 
 function reach(d: Drawing, x: number): number {
-  return Math.max(0, ...d.strakes.map((s) => along(s.upper, x)))
+  return Math.max(along(d.shell.edge, x), ...d.strakes.map((s) => along(s.upper, x)))
 }
 
 /** The value of a line at x, straight between its points, nothing outside them. */
@@ -210,6 +226,14 @@ function sides(points: Point[], x: number, anchor: Label['anchor'] = 'start'): L
     { at: [x, -out], text: text.drawing.port, anchor },
     { at: [x, out], text: text.drawing.starboard, anchor },
   ]
+}
+
+function box(x: Point, z: Point): Point[] {
+  return [[x[0], z[0]], [x[1], z[0]], [x[1], z[1]], [x[0], z[1]], [x[0], z[0]]]
+}
+
+function middle([low, high]: Point): number {
+  return (low + high) / 2
 }
 
 function closed(points: Point[]): Point[] {
