@@ -6,4 +6,6 @@ package afloat
 import "oakum/calc"
 
 // Methods lists the subject's methods.
-func Methods() []calc.Method { return []calc.Method{HydrostaticsOf, WeightChange, FreeSurface, DraftSurvey} }
+func Methods() []calc.Method {
+	return []calc.Method{HydrostaticsOf, Curves, Equilibrium, RightingCurve, WeightChange, FreeSurface, DraftSurvey}
+}
