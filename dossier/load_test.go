@@ -78,3 +78,21 @@ func BenchmarkWriteFiles(b *testing.B) {
 		}
 	}
 }
+
+func BenchmarkCheck(b *testing.B) {
+	d := manyReadings(large)
+	records := []Record{
+		{Head{ID: "s", Kind: "particulars"}, &ship.Particulars{Name: "Large", LBP: new(270.0), Beam: new(32.0), Depth: new(15.0)}},
+		{Head{ID: "f", Kind: "frame_system"}, &ship.FrameSystem{Origin: "bow", Spacing: []float64{1.2}}},
+	}
+	for i := range 10 {
+		records = append(records, Record{Head{ID: fmt.Sprintf("k%d", i), Kind: "strake"}, &ship.Strake{Name: string(rune('A' + i))}})
+	}
+	if err := d.Put(records...); err != nil {
+		b.Fatal(err)
+	}
+	today, _ := quantity.NewDate(2026, 6, 1)
+	for b.Loop() {
+		Check(d, today)
+	}
+}
