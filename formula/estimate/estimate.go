@@ -8,4 +8,4 @@ package estimate
 import "oakum/calc"
 
 // Methods lists the subject's methods.
-func Methods() []calc.Method { return []calc.Method{Estimate} }
+func Methods() []calc.Method { return []calc.Method{Estimate, Bids, Next, Reference} }
