@@ -26,34 +26,44 @@ type Offsets struct {
 }
 
 // Form makes the geometry, with the length between perpendiculars where that is given. Warnings are what was found of a mesh.
-func (h Hull) Form(length *float64) (form *hullform.Hull, warnings []string, err error) {
+func (h Hull) Form(length *float64) (*hullform.Hull, []string, error) {
+	m, err := h.make()
+	if err != nil || length == nil {
+		return m.form, m.warnings, err
+	}
+	form, err := m.form.WithLength(*length)
+	if err != nil {
+		return nil, nil, refusal("length", err)
+	}
+	if size := form.Bounds().Size().X; *length > 1.5*size || *length < 0.5*size {
+		return nil, nil, field.Refuse("length", "length %v does not fit a hull that reaches over %v: check units and where x is counted from", field.Q("length", *length, "m"), field.Q("", size, "m"))
+	}
+	return form, m.warnings, nil
+}
+
+func (h Hull) make() (m made, err error) {
 	switch {
 	case h.Offsets != nil && (len(h.Vertices) > 0 || len(h.Triangles) > 0):
-		return nil, nil, field.Refuse("hull", "hull has offsets and a mesh: give one of them")
-	case h.Offsets != nil:
-		o := h.Offsets
-		form, err = hullform.FromOffsets(hullform.Offsets{Stations: o.Stations, Waterlines: o.Waterlines, HalfBreadths: o.HalfBreadths,
+		return m, field.Refuse("hull", "hull has offsets and a mesh: give one of them")
+	case h.Offsets == nil && len(h.Vertices) == 0:
+		return m, field.Refuse("hull", "hull is empty: give offsets, or vertices and triangles")
+	}
+	key := h.print()
+	if m, ok := remembered(key); ok {
+		return m, nil
+	}
+	m.key = key
+	if o := h.Offsets; o != nil {
+		m.form, err = hullform.FromOffsets(hullform.Offsets{Stations: o.Stations, Waterlines: o.Waterlines, HalfBreadths: o.HalfBreadths,
 			Keel: o.Keel, Deck: o.Deck, DeckHalfBreadths: o.DeckBreadths})
 		if err != nil {
-			return nil, nil, refusal("hull.offsets", err)
+			return m, refusal("hull.offsets", err)
 		}
-	case len(h.Vertices) > 0:
-		if form, warnings, err = h.mesh(); err != nil {
-			return nil, nil, err
-		}
-	default:
-		return nil, nil, field.Refuse("hull", "hull is empty: give offsets, or vertices and triangles")
+	} else if m.form, m.warnings, err = h.mesh(); err != nil {
+		return m, err
 	}
-	if length != nil {
-		if form, err = form.WithLength(*length); err != nil {
-			return nil, nil, refusal("length", err)
-		}
-		b := form.Bounds()
-		if size := b.Size().X; *length > 1.5*size || *length < 0.5*size {
-			return nil, nil, field.Refuse("length", "length %v does not fit a hull that reaches over %v: check units and where x is counted from", field.Q("length", *length, "m"), field.Q("", size, "m"))
-		}
-	}
-	return form, warnings, nil
+	remember(m)
+	return m, nil
 }
 
 func (h Hull) mesh() (*hullform.Hull, []string, error) {
