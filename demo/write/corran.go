@@ -30,7 +30,7 @@ func corran() ([]dossier.Record, error) {
 	}
 	for _, part := range []func(*vessel) error{
 		corranShip, corranShell, corranSpaces, corranWeights, corranShafts, corranOpenings, corranProtection, corranPaper,
-		corranThickness, corranDrafts, corranMoney, corranDocks,
+		corranThickness, corranDrafts, corranLog, corranUnderWater, corranMoney, corranDocks, corranMatters, corranWorks, corranHandedOn,
 	} {
 		if err := part(v); err != nil {
 			return nil, err

@@ -46,7 +46,7 @@ func corranShell(v *vessel) error {
 	v.Table("repair", `
 		id | name | frame | strake | side | space | type | fitted | expires | closes | area | fitted_by | state | last_seen | permanent | notes
 		repair-1 | Cement box, boiler room bilge | 66 | B | port | Boiler room | cement box | 2009-11 | 2019-11 | two weeping rivets and a wasted butt | 120 | ship's volunteers | dry | 2026-03 | rivets renewed and butt welded in dock |
-		repair-2 | Bolted patch on sanitary discharge | 97 | G | starboard | Fore hold | bolted patch | 2016-08 | 2026-08 | hole 40 mm below a corroded flange | 1257 | ship's volunteers | dry | 2026-09 | stub renewed or blanked | past its date since August
+		repair-2 | Bolted patch on sanitary discharge | 97 | G | port | Boiler room | bolted patch | 2016-08 | 2026-08 | hole 40 mm below a corroded flange | 1257 | ship's volunteers | dry | 2026-09 | stub renewed or blanked | past its date since August
 		repair-3 | Wooden plug in old log hole | 74 | A | starboard | Engine room | wooden plug | 2012-05 | 2022-05 | log tube, valve seized half open | 1963 | dive firm D | weeping | 2026-09 | blanked outside in dock | weeps a cup a day
 		repair-4 | Epoxy putty on pit | 38 | E | port | Shaft alley | epoxy | 2023-06 | 2028-06 | pit found by the 2023 survey, 6.4 mm left | | survey firm T | dry | 2026-09 | insert plate |
 	`, invent.Values{})

@@ -6,7 +6,6 @@ import (
 
 	"oakum/demo/invent"
 	"oakum/ship"
-	"oakum/survey"
 )
 
 // gauging is one reading of a made-up survey.
@@ -91,21 +90,11 @@ func corranThickness(v *vessel) error {
 		for i, g := range s.readings {
 			v.Add("thickness", fmt.Sprintf("t%d-%03d", s.year, i+1), s.values(i, g))
 			if s.typed != nil && g.result == "read" {
-				v.typeLast(s.typed(g))
+				v.keepTyped("thickness", s.typed(g))
 			}
 		}
 	}
 	return nil
-}
-
-// typeLast keeps the text of the last record as it was typed.
-func (v *vessel) typeLast(text string) {
-	records, _ := v.Records()
-	if n := len(records); n > 0 {
-		if b, ok := records[n-1].Body.(*survey.Thickness); ok && b.Thickness != nil {
-			records[n-1].Typed = map[string]string{"thickness": text}
-		}
-	}
 }
 
 // a campaign is one survey: what stood in its heading, and its readings.
