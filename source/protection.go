@@ -6,4 +6,6 @@ var protection = []Work{
 	{Key: "faraday", Title: "Faraday's laws of electrolysis", Where: "any text on electrochemistry; F = 96485.33212 C/mol, exact by the SI of 2019"},
 	{Key: "peabody", Author: "A. W. Peabody", Title: "Control of pipeline corrosion", Where: "2nd edition, NACE 2001, table of reference electrodes"},
 	{Key: "googan-800", Author: "C. Googan", Title: "The protection potential of carbon steel", Where: "Marine corrosion and cathodic protection, CRC Press 2022"},
+	{Key: "ufc-3-570-02n", Author: "US Department of Defense", Title: "Electrical engineering: cathodic protection (formerly MIL-HDBK-1004/10)", Where: "UFC 3-570-02N, 16 January 2004"},
+	{Key: "sunde", Author: "E. D. Sunde", Title: "Earth conduction effects in transmission systems", Where: "Van Nostrand 1949"},
 }
