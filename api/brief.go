@@ -10,6 +10,7 @@ import (
 	"oakum/app"
 	"oakum/assess"
 	"oakum/calc"
+	"oakum/dossier"
 	"oakum/quantity"
 )
 
@@ -69,6 +70,14 @@ func (s *Server) briefRoutes(api huma.API) {
 				return nil, huma.Error404NotFound("the brief of this day has no sheet " + id)
 			}
 			return answer(sheet), nil
+		})
+	huma.Register(api, huma.Operation{OperationID: "check", Method: http.MethodGet, Path: "/check", Summary: "What is missing, inconsistent or past its date", Tags: []string{"brief"}},
+		func(_ context.Context, q *asOf) (*body[[]dossier.Finding], error) {
+			var day quantity.Date
+			if q.Day != "" {
+				day, _ = quantity.ParseDate(q.Day)
+			}
+			return answer(s.app.Check(day)), nil
 		})
 }
 

@@ -87,3 +87,43 @@ func (c backupCommand) Run(s streams) error {
 	fmt.Fprintf(s.out, "%s written, opened again and checked\n", c.To)
 	return nil
 }
+
+type checkCommand struct {
+	File string `arg:"" help:"Ship file, or a folder of CSV files." type:"path"`
+	Day  string `help:"The day to look at; today when left out." placeholder:"YYYY-MM-DD"`
+	JSON bool   `help:"Print the findings as JSON."`
+}
+
+func (checkCommand) Help() string {
+	return `Says what is missing, inconsistent, or past its date, each with its place and what to do. Exit status 3 where there is any.`
+}
+
+// Run prints the findings.
+func (c checkCommand) Run(s streams) error {
+	a, err := reading(context.Background(), c.File)
+	if err != nil {
+		return err
+	}
+	defer a.Close()
+	at, err := day(c.Day)
+	if err != nil {
+		return err
+	}
+	found := a.Check(at)
+	if c.JSON {
+		if err := printJSON(s.out, found); err != nil {
+			return err
+		}
+	} else {
+		for _, f := range found {
+			fmt.Fprintf(s.out, "%s\n", f)
+		}
+	}
+	if len(found) > 0 {
+		return failure{status: exitFound}
+	}
+	if !c.JSON {
+		fmt.Fprintln(s.out, "nothing found")
+	}
+	return nil
+}

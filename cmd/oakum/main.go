@@ -26,6 +26,7 @@ type commands struct {
 	Brief  briefCommand  `cmd:"" help:"Print the brief."`
 	Calc   calcCommand   `cmd:"" help:"List the methods, describe one, or work one by hand."`
 	Export exportCommand `cmd:"" help:"Write the ship as a folder of CSV files."`
+	Check  checkCommand  `cmd:"" help:"Say what is missing, inconsistent or past its date."`
 	Backup backupCommand `cmd:"" help:"Write a verified copy, also while she is open."`
 }
 
