@@ -143,7 +143,9 @@ func TestCheckFindsPlantedFaults(t *testing.T) {
 	} {
 		tried[c.rule] = true
 		found := Check(build(t, c.changes), day(t, "2026-06-01"))
-		if !slices.ContainsFunc(found, func(f Finding) bool { return f.Rule == c.rule && f.Severity == c.severity && strings.Contains(f.What, c.words) }) {
+		if !slices.ContainsFunc(found, func(f Finding) bool {
+			return f.Rule == c.rule && f.Severity == c.severity && strings.Contains(f.What, c.words)
+		}) {
 			t.Errorf("%s %s %q is not found for %v; found %s", c.rule, c.severity, c.words, c.changes, told(found))
 		}
 	}
@@ -170,7 +172,9 @@ func TestASurveyImportedTwice(t *testing.T) {
 		}
 	}
 	found := Check(build(t, changes), day(t, "2026-06-01"))
-	if !slices.ContainsFunc(found, func(f Finding) bool { return strings.Contains(f.What, "20 readings of the survey") && f.Severity == Wrong }) {
+	if !slices.ContainsFunc(found, func(f Finding) bool {
+		return strings.Contains(f.What, "20 readings of the survey") && f.Severity == Wrong
+	}) {
 		t.Errorf("found %s", told(found))
 	}
 }

@@ -29,6 +29,9 @@ var (
 // withoutFrameWord takes "fr.", "Spant", "couple" off the front; said tells whether one stood there. A word that only begins so is left.
 func withoutFrameWord(text string) (rest string, said bool) {
 	text = strings.TrimSpace(text)
+	if plainFrame(text) {
+		return text, false
+	}
 	word := frameWord.FindString(text)
 	rest = text[len(word):]
 	next, _ := utf8.DecodeRuneInString(rest)
@@ -52,6 +55,9 @@ type frame struct {
 // readFrame reads one frame name without offset: 37, 37½, 37 1/2, 37.5, 37,5, A, A½.
 func readFrame(text string) (frame, bool) {
 	text = strings.TrimSpace(text)
+	if f, ok := quickFrame(text); ok {
+		return f, true
+	}
 	if m := frameNumber.FindStringSubmatch(text); m != nil {
 		whole, err := strconv.ParseFloat(m[1], 64)
 		if err != nil {
@@ -143,4 +149,21 @@ func plainFrame(s string) bool {
 		}
 	}
 	return s != ""
+}
+
+// quickFrame reads a frame that stands in its written form.
+func quickFrame(s string) (frame, bool) {
+	if !plainFrame(s) {
+		return frame{}, false
+	}
+	whole, half := strings.CutSuffix(s, "½")
+	if c := whole[0]; c < '0' || c > '9' {
+		return frame{letter: whole}, true
+	}
+	n, err := strconv.Atoi(whole)
+	f := frame{number: float64(n)}
+	if half {
+		f.number += 0.5
+	}
+	return f, err == nil
 }
