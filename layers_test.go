@@ -19,10 +19,11 @@ var rings = map[string][]string{
 	"calc":     {"quantity", "source", "field"},
 	"formula":  {"quantity", "source", "field", "calc", "formula"},
 
-	"ship":    {"quantity", "field"},
-	"survey":  {"quantity", "field", "ship"},
-	"plan":    {"quantity", "field", "ship"},
-	"dossier": {"quantity", "field", "ship", "survey", "plan"},
+	"ship":               {"quantity", "field"},
+	"survey":             {"quantity", "field", "ship"},
+	"plan":               {"quantity", "field", "ship"},
+	"dossier":            {"quantity", "field", "ship", "survey", "plan"},
+	"dossier/dictionary": {"dossier"}, // writes docs/data-dictionary.md from the kinds
 
 	"futures": {"quantity", "field", "calc", "formula", "ship", "survey", "plan", "dossier"},
 	"assess":  {"quantity", "source", "field", "calc", "formula", "ship", "survey", "plan", "dossier", "futures"},
@@ -53,6 +54,8 @@ var outward = map[string]map[string]string{
 // excepted lists single imports let through, with the reason as the value.
 var excepted = map[string]string{
 	"formula/tide time":       "a tide is a function of civil time; it reads no clock",
+	"formula/docking time":    "windows of a dock are a function of civil time; no clock is read",
+	"formula/estimate time":   "a ledger carries dates; no clock is read",
 	"formula/berth time":      "a tide is a function of civil time; it reads no clock",
 	"formula/network time":    "a calendar is a function of civil time; it reads no clock",
 	"formula/protection time": "a rectifier log carries times; no clock is read",
