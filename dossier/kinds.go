@@ -58,6 +58,8 @@ var kinds = []Kind{
 	kind[survey.Photo]("survey", "photo", "photograph", "photographs", "photos.csv", "A photograph with its place."),
 	kind[survey.NotLooked]("survey", "not_looked", "place not looked at", "places not looked at", "not-looked.csv", "A place that was not looked at, and why."),
 	kind[survey.Round]("survey", "round", "round", "rounds", "rounds.csv", "A walk through the ship."),
+	kind[survey.Import]("survey", "import", "file brought in", "files brought in", "imports.csv", "A file that was brought in, and what became of its rows."),
+	kind[survey.Mapping]("survey", "mapping", "layout", "layouts", "layouts.csv", "How files of one layout are read."),
 
 	kind[plan.Matter]("plan", "matter", "matter", "matters", "matters.csv", "A question that must be settled."),
 	kind[plan.Course]("plan", "course", "course", "courses", "courses.csv", "A possible answer to a matter."),
