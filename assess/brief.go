@@ -71,8 +71,8 @@ func Assess(d *dossier.Dossier, p Plan, day quantity.Date) *Brief {
 	b.Choices = c.choicesPage()
 	b.Money = c.moneyPage()
 	b.Docking = c.dockingPage()
-	b.InDock = c.inDockPage()
-	b.Record = c.recordPage()
+	b.InDock = c.inDockPage(b.Money)
+	b.Record = c.recordPage(b)
 	b.Front = c.front(b)
 	b.again = func(ctx context.Context, n int, progress func(done, of int)) (*FuturesPart, error) {
 		return c.futures(ctx, b.Outlook.parts, n, progress)

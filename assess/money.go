@@ -1,11 +1,90 @@
 package assess
 
-// MoneyPage is the page Money of a brief.
+import (
+	"oakum/formula/estimate"
+	"oakum/formula/money"
+	"oakum/quantity"
+)
+
+// MoneyPage answers what can be signed today.
 type MoneyPage struct {
-	Heading []string `json:"heading"` // the answer in a sentence or two
-	Missing []Notice `json:"missing"` // what to enter so that the page can say more
+	Heading  []string      `json:"heading"` // the answer in a sentence or two
+	Account  []Figure      `json:"account"` // what is in hand, signed for, kept back, free, promised
+	Pots     []PotRow      `json:"pots"`
+	Pledges  []PledgeRow   `json:"pledges"`
+	Grants   []GrantRow    `json:"grants"`
+	Flow     []FlowRow     `json:"cash_to_come"`
+	Estimate []Figure      `json:"estimate"` // the whole of the plan in force
+	Lines    []EstimateRow `json:"lines"`
+	Bids     []BidRow      `json:"bids"`
+	BidNotes []Notice      `json:"bid_notes"`
+	Missing  []Notice      `json:"missing"` // what to enter so that the page can say more
+
+	ledger money.LedgerOut
+	held   bool // the ledger could be drawn up
+	total  estimate.EstimateOut
+	priced bool // the estimate could be drawn up
 }
 
 func (c *inquiry) moneyPage() MoneyPage {
-	return MoneyPage{Heading: []string{}, Missing: []Notice{}}
+	p := MoneyPage{Heading: []string{}, Account: []Figure{}, Pots: []PotRow{}, Pledges: []PledgeRow{}, Grants: []GrantRow{}, Flow: []FlowRow{},
+		Estimate: []Figure{}, Lines: []EstimateRow{}, Bids: []BidRow{}, BidNotes: []Notice{}, Missing: []Notice{}}
+	c.account(&p)
+	c.planEstimate(&p)
+	c.bids(&p)
+	c.moneyHead(&p)
+	c.inCurrency(&p)
+	return p
+}
+
+// money prints an amount in the ship's currency.
+func (c *inquiry) money(x float64) string {
+	return quantity.Format(x, c.currency(), -1)
+}
+
+func (c *inquiry) moneyHead(p *MoneyPage) {
+	switch {
+	case !p.held && !p.priced:
+		p.Heading = append(p.Heading, "Neither money nor price is known yet.")
+	case !p.held:
+		p.Heading = append(p.Heading, "No money is entered yet, so nothing can be signed.")
+	case p.ledger.Free < 0:
+		p.Heading = append(p.Heading, "Nothing can be signed today: "+c.money(-p.ledger.Free)+" is lacking for what is already signed and the reserve.")
+	default:
+		p.Heading = append(p.Heading, c.money(p.ledger.Free)+" is free today, after what is signed and the reserve; "+c.money(max(p.ledger.Anywhere, 0))+" of it for anything.")
+	}
+	if p.priced {
+		p.Heading = append(p.Heading, "The plan costs "+quantity.Range(p.total.P10, p.total.P90, c.currency())+", eight times in ten.")
+	}
+	if p.held && p.ledger.Gap > 0 {
+		p.Heading = append(p.Heading, "Cash runs short by "+c.money(p.ledger.Gap)+" on "+p.ledger.GapDate.Words()+".")
+	}
+}
+
+// frontMoney is the money line of the front page.
+func frontMoney(p MoneyPage) *Figure {
+	for _, f := range p.Account {
+		if f.Key == "free" {
+			return &f
+		}
+	}
+	return nil
+}
+
+// boardMoney are the figures of money that the board reads.
+func boardMoney(p MoneyPage) []Figure {
+	list := []Figure{}
+	for _, want := range []string{"in_hand", "committed", "reserve", "free", "pledges_counted", "deepest_gap"} {
+		for _, f := range p.Account {
+			if f.Key == want {
+				list = append(list, f)
+			}
+		}
+	}
+	for _, f := range p.Estimate {
+		if f.Key == "p50" || f.Key == "p80" {
+			list = append(list, f)
+		}
+	}
+	return list
 }

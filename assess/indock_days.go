@@ -1,0 +1,141 @@
+package assess
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"oakum/dossier"
+	"oakum/field"
+	"oakum/plan"
+)
+
+// DockDayRow is one day's log.
+type DockDayRow struct {
+	ID       string `json:"id"`
+	Date     string `json:"date"`
+	Day      int    `json:"day"`
+	Weather  string `json:"weather"`
+	Lost     Figure `json:"lost"`
+	Done     string `json:"done"`
+	Problems string `json:"problems"`
+	Decided  string `json:"decided"`
+	Spent    Figure `json:"spent"`
+}
+
+func (c *inquiry) dockDays(p *InDockPage) {
+	s := c.stay()
+	for _, e := range dossier.All[plan.Day](c.d) {
+		b := e.Body
+		r := DockDayRow{ID: e.ID, Date: b.Date.String(), Weather: b.Weather, Done: b.Done, Problems: b.Problems, Decided: b.Decided,
+			Lost: notYetFigure("lost", "hours lost to weather").of("day", e.ID), Spent: notYetFigure("spent", "spent to date").of("day", e.ID)}
+		if b.Number != nil {
+			r.Day = *b.Number
+		} else if n, ok := s.from.DaysUntil(b.Date); ok {
+			r.Day = n + 1
+		}
+		if b.Lost != nil {
+			r.Lost = known("lost", "hours lost to weather", *b.Lost, "h", basisOf(e.Head, field.Measured), "").of("day", e.ID)
+		}
+		if b.Spent != nil {
+			r.Spent = known("spent", "spent to date", *b.Spent, "money", basisOf(e.Head, field.Documented), "").of("day", e.ID)
+		}
+		p.Log = append(p.Log, r)
+	}
+	slices.SortStableFunc(p.Log, func(a, b DockDayRow) int { return cmp.Compare(b.Date, a.Date) })
+}
+
+// dockTime gives the day, the days left, and the days that what was found asks for.
+func (c *inquiry) dockTime(p *InDockPage, s stay) {
+	from := "the log of the days"
+	if s.window != "" {
+		from = "the log of the days and the window"
+	}
+	number := func(key, label string, n int, note string) Figure {
+		return known(key, label, float64(n)*secondsADay, "d", field.Computed, from).noted(note)
+	}
+	if s.day >= 1 {
+		f := number("day", "day in dock", s.day, "")
+		f.Text = dayText(s)
+		p.Time = append(p.Time, f)
+	}
+	if s.to.IsZero() {
+		p.Missing = append(p.Missing, Notice{What: "Nobody has said how many days she has.", Do: "Enter the window with its days.", Kind: "dock_window", Page: "docking", Worry: 2})
+		return
+	}
+	left := number("left", "days left", max(s.left, 0), "to "+s.to.Words())
+	asked := 0.0
+	for _, r := range p.Changes {
+		if r.State != "refused" && r.Days.Value != nil {
+			asked += *r.Days.Value
+		}
+	}
+	switch {
+	case s.over:
+		left.Worry = 3
+		left.Note = "the window closed on " + s.to.Words()
+	case asked > float64(s.left):
+		left.Worry = 2
+	}
+	p.Time = append(p.Time, left)
+	if asked != 0 {
+		p.Time = append(p.Time, known("asked", "days that the change orders ask for", asked*secondsADay, "d", field.Computed, "change orders not refused").noted("side by side they may take fewer"))
+	}
+}
+
+func dayText(s stay) string {
+	if s.days > 0 {
+		return fmt.Sprintf("%d of %s", s.day, count(s.days, "day", "days"))
+	}
+	return count(s.day, "day", "days")
+}
+
+// deadlines are what must be looked at while she stands there. An inspection by a share of the docking or by hours before flooding gets its day from
+// the window.
+func (c *inquiry) deadlines(p *InDockPage, s stay) {
+	for _, e := range dossier.All[plan.Inspection](c.d) {
+		b := e.Body
+		if !b.Done.IsZero() && b.Result != "not done" {
+			continue
+		}
+		due := b.Due
+		switch {
+		case due.IsZero() && b.Share != nil && s.days > 0:
+			due = s.from.AddDays(int(*b.Share*float64(s.days)) - 1)
+		case due.IsZero() && b.Before != nil && !s.to.IsZero():
+			due = s.to.AddDays(-int((*b.Before + secondsADay - 1) / secondsADay))
+		case due.IsZero():
+			continue
+		}
+		n := Notice{What: b.What, Due: due.String(), Who: b.Who, Kind: "inspection", ID: e.ID, Place: b.Place.String(), Page: "indock"}
+		if yes(b.Hold) {
+			n.Do = "Work stops here until it is done."
+		}
+		if c.past(due) {
+			n.Worry = 2
+		}
+		p.Deadlines = append(p.Deadlines, n)
+	}
+	slices.SortStableFunc(p.Deadlines, func(a, b Notice) int { return cmp.Compare(a.Due, b.Due) })
+}
+
+// watches says who watches what in dock; a watch that has run out is a space nobody watches.
+func (c *inquiry) watches(p *InDockPage) {
+	for _, e := range dossier.All[plan.Watch](c.d) {
+		b := e.Body
+		if b.Occasion != "in dock" && b.Occasion != "flooding" && b.Occasion != "" {
+			continue
+		}
+		n := Notice{What: b.Space, Do: b.Look, Who: cmp.Or(b.Who, "nobody"), Due: b.Ends.String(), Kind: "watch", ID: e.ID, Page: "indock"}
+		if b.Hours != "" {
+			n.What += ", " + b.Hours
+		}
+		if b.Reach != "" {
+			n.Do = "Reached by " + b.Reach + ". " + n.Do
+		}
+		if b.Who == "" || c.past(b.Ends) {
+			n.Worry = 2
+		}
+		p.Watches = append(p.Watches, n)
+	}
+}

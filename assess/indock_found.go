@@ -1,0 +1,94 @@
+package assess
+
+import (
+	"cmp"
+	"slices"
+
+	"oakum/dossier"
+	"oakum/field"
+	"oakum/plan"
+)
+
+// FoundRow is one thing found.
+type FoundRow struct {
+	ID          string `json:"id"`
+	Number      string `json:"number"`
+	Date        string `json:"date"`
+	Place       string `json:"place"`
+	Finding     string `json:"finding"`
+	Against     string `json:"against"` // expectation
+	Condition   string `json:"condition"`
+	Measure     Figure `json:"measure"`
+	Proposed    string `json:"proposed"`
+	Cost        Figure `json:"cost"`
+	Days        Figure `json:"days"`
+	Disposition string `json:"disposition"`
+	Who         string `json:"decided_by"`
+	AsLeft      string `json:"as_left"`
+	Photos      int    `json:"photos"`
+}
+
+func (c *inquiry) foundRows(p *InDockPage) {
+	for _, e := range dossier.All[plan.Found](c.d) {
+		r := foundRow(e)
+		p.Found = append(p.Found, r)
+		closed := r.Disposition != "open" && r.Disposition != "monitor" && r.Disposition != "defer"
+		if closed && e.Body.AsLeft == "" && c.past(e.Body.Decided) {
+			p.Missing = append(p.Missing, Notice{What: "Found report " + cmp.Or(r.Number, r.ID) + " says how it was found and not how it was left.", Do: "Enter it as left, with a photograph of the same place.", Kind: "found", ID: e.ID, Place: r.Place, Page: "indock"})
+		}
+	}
+	slices.SortStableFunc(p.Found, func(a, b FoundRow) int {
+		return cmp.Or(cmp.Compare(decided(a), decided(b)), cmp.Compare(b.Date, a.Date), cmp.Compare(a.Number, b.Number))
+	})
+}
+
+func decided(r FoundRow) int {
+	if r.Disposition == "open" {
+		return 0
+	}
+	return 1
+}
+
+func foundRow(e dossier.Entry[plan.Found]) FoundRow {
+	b := e.Body
+	r := FoundRow{ID: e.ID, Number: b.Number, Date: b.Date.String(), Place: b.Place.String(), Finding: b.Finding, Against: cmp.Or(b.Against, "unknown"), Condition: b.Condition, Proposed: b.Proposed,
+		Disposition: cmp.Or(b.Disposition, "open"), Who: b.Decider, AsLeft: b.AsLeft, Photos: len(b.Photos)}
+	given := func(key, label string, x *float64, unit string) Figure {
+		if x == nil {
+			return notYetFigure(key, label).of("found", e.ID)
+		}
+		return known(key, label, *x, unit, basisOf(e.Head, field.Measured), e.BasisNote).of("found", e.ID).at(r.Place)
+	}
+	r.Cost, r.Days = given("cost", "cost", b.Cost, "money"), given("days", "days", b.Days, "d")
+	r.Measure = notYetFigure("measure", "measured").of("found", e.ID)
+	for _, m := range measures {
+		if x := m.of(b); x != nil {
+			r.Measure = given(m.name, m.name, x, m.unit)
+			break
+		}
+	}
+	if r.Disposition == "open" && r.Against == "worse" {
+		r.Cost.Worry = 2
+	}
+	return r
+}
+
+// measures are the ways a finding is measured, as triggers name them, with the unit a bare limit stands in.
+var measures = []struct {
+	name, unit string
+	of         func(plan.Found) *float64
+}{
+	{"thickness", "mm", func(f plan.Found) *float64 { return f.Thickness }},
+	{"share lost", "%", func(f plan.Found) *float64 { return f.ShareLost }},
+	{"area", "m2", func(f plan.Found) *float64 { return f.Area }},
+	{"length", "m", func(f plan.Found) *float64 { return f.Length }},
+	{"depth", "mm", func(f plan.Found) *float64 { return f.Depth }},
+	{"clearance", "mm", func(f plan.Found) *float64 { return f.Clearance }},
+	{"share", "%", func(f plan.Found) *float64 { return f.Share }},
+	{"count", "1", func(f plan.Found) *float64 {
+		if f.Count == nil {
+			return nil
+		}
+		return new(float64(*f.Count))
+	}},
+}
