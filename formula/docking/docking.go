@@ -8,4 +8,6 @@ package docking
 import "oakum/calc"
 
 // Methods lists the subject's methods.
-func Methods() []calc.Method { return []calc.Method{Fit, Landing, Blocks, Aground, SideBlocks} }
+func Methods() []calc.Method {
+	return []calc.Method{Fit, Landing, Sequence, Blocks, Aground, SideBlocks}
+}

@@ -11,33 +11,36 @@ import (
 // LandingIn describes a ship about to take the blocks.
 type LandingIn struct {
 	Particulars
+	Shape
 	BlockSlope float64 `key:"block_slope" unit:"m" symbol:"s" default:"0" min:"-5" max:"5" label:"how much deeper the blocks lie aft than forward, over lbp"`
 }
 
 // LandingOut is how she comes from the first touch to lying flat.
 type LandingOut struct {
-	Verdict        Verdict  `key:"verdict" enum:"safe|marginal|unsafe" label:"verdict"`
-	Reason         string   `key:"reason" label:"why"`
-	Change         string   `key:"change" label:"what would change it"`
-	Trim           float64  `key:"trim" unit:"m" symbol:"t" label:"trim to be taken out, against the blocks"`
-	ContactUsed    float64  `key:"contact_used" unit:"m" symbol:"xb" label:"point that touches first, from the after perpendicular"`
-	Lever          float64  `key:"lever" unit:"m" symbol:"l" label:"from there to the centre of flotation"`
-	Upthrust       float64  `key:"upthrust" unit:"t" symbol:"P" label:"upthrust when she lies flat"`
-	GMAfloat       float64  `key:"gm_afloat" unit:"m" symbol:"GM0" label:"GM afloat, less free surfaces"`
-	GMLoss         float64  `key:"gm_loss" unit:"m" symbol:"dGM" label:"loss of GM by the upthrust"`
-	GM             float64  `key:"gm" unit:"m" symbol:"GM" label:"GM left when she lies flat, on the basis of her weight"`
-	GMAlt          float64  `key:"gm_alt" unit:"m" symbol:"GMb" label:"the same on the basis of the water she still displaces"`
-	RightingMoment float64  `key:"righting_moment" unit:"t.m/rad" symbol:"RM" label:"righting moment left"`
-	Critical       float64  `key:"upthrust_critical" unit:"t" symbol:"Pc" label:"upthrust that leaves no stability"`
-	DraftLCF       float64  `key:"draft_lcf" unit:"m" symbol:"T0" label:"draft at the centre of flotation, afloat"`
-	LandingDraft   float64  `key:"landing_draft" unit:"m" symbol:"T1" label:"draft at the centre of flotation when she lies flat"`
-	LandingFwd     float64  `key:"landing_draft_fwd" unit:"m" symbol:"T1f" label:"draft forward when she lies flat"`
-	LandingAft     float64  `key:"landing_draft_aft" unit:"m" symbol:"T1a" label:"draft aft when she lies flat"`
-	Instability    float64  `key:"instability_draft" unit:"m" symbol:"Tc" label:"draft at which she turns unstable"`
-	Margin         float64  `key:"margin" unit:"m" symbol:"m" label:"fall of water from lying flat to turning unstable"`
-	TrimMax        *float64 `key:"trim_max" unit:"m" symbol:"tm" label:"largest trim for the GM wanted"`
-	TrimMaxAlt     *float64 `key:"trim_max_alt" unit:"m" symbol:"tmb" label:"largest trim where the GM wanted is counted on the water displaced"`
-	WaterFall      float64  `key:"water_fall" unit:"m" symbol:"f" label:"fall of water from first touch to lying flat"`
+	Verdict         Verdict  `key:"verdict" enum:"safe|marginal|unsafe" label:"verdict"`
+	Reason          string   `key:"reason" label:"why"`
+	Change          string   `key:"change" label:"what would change it"`
+	Trim            float64  `key:"trim" unit:"m" symbol:"t" label:"trim to be taken out, against the blocks"`
+	ContactUsed     float64  `key:"contact_used" unit:"m" symbol:"xb" label:"point that touches first, from the after perpendicular"`
+	Lever           float64  `key:"lever" unit:"m" symbol:"l" label:"from there to the centre of flotation"`
+	Upthrust        float64  `key:"upthrust" unit:"t" symbol:"P" label:"upthrust when she lies flat"`
+	GMAfloat        float64  `key:"gm_afloat" unit:"m" symbol:"GM0" label:"GM afloat, less free surfaces"`
+	GMLoss          float64  `key:"gm_loss" unit:"m" symbol:"dGM" label:"loss of GM by the upthrust"`
+	GM              float64  `key:"gm" unit:"m" symbol:"GM" label:"GM left when she lies flat, on the basis of her weight"`
+	GMAlt           float64  `key:"gm_alt" unit:"m" symbol:"GMb" label:"the same on the basis of the water she still displaces"`
+	RightingMoment  float64  `key:"righting_moment" unit:"t.m/rad" symbol:"RM" label:"righting moment left"`
+	Critical        float64  `key:"upthrust_critical" unit:"t" symbol:"Pc" label:"upthrust that leaves no stability"`
+	DraftLCF        float64  `key:"draft_lcf" unit:"m" symbol:"T0" label:"draft at the centre of flotation, afloat"`
+	LandingDraft    float64  `key:"landing_draft" unit:"m" symbol:"T1" label:"draft at the centre of flotation when she lies flat"`
+	LandingFwd      float64  `key:"landing_draft_fwd" unit:"m" symbol:"T1f" label:"draft forward when she lies flat"`
+	LandingAft      float64  `key:"landing_draft_aft" unit:"m" symbol:"T1a" label:"draft aft when she lies flat"`
+	CriticalHand    *float64 `key:"upthrust_critical_constant_km" unit:"t" symbol:"Pck" label:"the same at the KM of lying flat, as by hand"`
+	InstabilityHand *float64 `key:"instability_draft_constant_km" unit:"m" symbol:"Tck" label:"draft at which she would turn unstable at that KM"`
+	Instability     float64  `key:"instability_draft" unit:"m" symbol:"Tc" label:"draft at which she turns unstable"`
+	Margin          float64  `key:"margin" unit:"m" symbol:"m" label:"fall of water from lying flat to turning unstable"`
+	TrimMax         *float64 `key:"trim_max" unit:"m" symbol:"tm" label:"largest trim for the GM wanted"`
+	TrimMaxAlt      *float64 `key:"trim_max_alt" unit:"m" symbol:"tmb" label:"largest trim where the GM wanted is counted on the water displaced"`
+	WaterFall       float64  `key:"water_fall" unit:"m" symbol:"f" label:"fall of water from first touch to lying flat"`
 
 	Warnings calc.Warnings `key:"-"`
 }
@@ -49,6 +52,9 @@ type LandingOut struct {
 // basis of the weight, or P KG / (W - P) on the basis of the water displaced: two ways to write one moment. Free surfaces are counted over W - P, as
 // the published examples do; that is on the safe side by W / (W - P). At constant KM she turns unstable at Pc = W (KM - KG) / KM, less for free
 // surfaces. It holds for small trim and for hydrostatics that do not change while she lands. Source: Derrett, ch. 28; Dubey.
+//
+// With the hull: the same balance solved with the hull cut at each water level, so that KM is her own at every draft and trim may be large. Both ends
+// of stability are then shown, the exact one and that of constant KM.
 var Landing = calc.Formula[LandingIn, LandingOut]{
 	ID:    "docking.landing",
 	Title: "From first touch to lying flat",
@@ -56,14 +62,20 @@ var Landing = calc.Formula[LandingIn, LandingOut]{
 	Holds: "By hand: small trim (about a hundredth of the length), KM, TPC and MCT constant while she lands, rigid ship and blocks. " +
 		"Below the landing draft KM changes fast: the instability draft by hand is only a first figure.",
 	Accuracy: "The upthrust to about 5 % where the hydrostatics are good to 2 %; GM no better than the KG, which is only as good as the last inclining.",
-	Sources: []source.Ref{{Key: "derrett", At: "ch. 28"}, {Key: "dubey-docking", At: "dry docking and grounding"},
+	Sources: []source.Ref{{Key: "derrett", At: "ch. 28"}, {Key: "dubey-docking", At: "dry docking and grounding"}, {Key: "divergence", At: "with the hull"},
 		{Key: "memory", At: "GM and fall of water that must be left"}},
 	Cautions: []calc.Caution{calc.Docking, calc.Stability},
 	Fn:       landing,
 	Steps:    landingSteps,
+	Samples:  1000,
 }
 
-func landing(in LandingIn) (LandingOut, error) { return landingByHand(in) }
+func landing(in LandingIn) (LandingOut, error) {
+	if in.Hull != nil {
+		return landingWithHull(in)
+	}
+	return landingByHand(in)
+}
 
 func landingByHand(in LandingIn) (out LandingOut, err error) {
 	p := in.Particulars
@@ -153,6 +165,9 @@ func landingWarnings(in LandingIn, out LandingOut) (w calc.Warnings) {
 }
 
 func landingSteps(in LandingIn, out LandingOut) []calc.Step {
+	if in.Hull != nil {
+		return landingHullSteps(in, out)
+	}
 	steps := []calc.Step{
 		{Symbol: "t", Formula: "Ta-Tf-s", Value: out.Trim, Unit: "m", Text: "trim to be taken out, by the stern when positive"},
 		{Symbol: "xb", Formula: contactFormula(in, out), Value: out.ContactUsed, Unit: "m", Text: "point that touches first"},
