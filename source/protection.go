@@ -8,4 +8,6 @@ var protection = []Work{
 	{Key: "googan-800", Author: "C. Googan", Title: "The protection potential of carbon steel", Where: "Marine corrosion and cathodic protection, CRC Press 2022"},
 	{Key: "ufc-3-570-02n", Author: "US Department of Defense", Title: "Electrical engineering: cathodic protection (formerly MIL-HDBK-1004/10)", Where: "UFC 3-570-02N, 16 January 2004"},
 	{Key: "sunde", Author: "E. D. Sunde", Title: "Earth conduction effects in transmission systems", Where: "Van Nostrand 1949"},
+	{Key: "sen-1968", Author: "P. K. Sen", Title: "Estimates of the regression coefficient based on Kendall's tau", Where: "Journal of the American Statistical Association 63 (1968) 1379-1389"},
+	{Key: "mann-1945", Author: "H. B. Mann", Title: "Nonparametric tests against trend", Where: "Econometrica 13 (1945) 245-259"},
 }

@@ -8,5 +8,5 @@ const HoursPerYear = 8760
 
 // Methods lists the methods of this package.
 func Methods() []calc.Method {
-	return []calc.Method{Demand, AnodeResistance, AnodesNeeded, AnodeLife, Impressed}
+	return []calc.Method{Demand, AnodeResistance, AnodesNeeded, AnodeLife, Impressed, Log}
 }

@@ -57,9 +57,9 @@ func (s Shape) check(path string) error {
 func (s Shape) resistance(rho float64) float64 {
 	switch s.used() {
 	case "slender":
-		return slender(rho, *s.Length, *s.Radius)
+		return slenderBar(rho, *s.Length, *s.Radius)
 	case "short":
-		return short(rho, *s.Length, *s.Radius)
+		return shortBar(rho, *s.Length, *s.Radius)
 	case "flush":
 		return rho / (2 * s.meanSide())
 	}
@@ -69,11 +69,11 @@ func (s Shape) resistance(rho float64) float64 {
 // meanSide is the mean of length and width of a flush anode.
 func (s Shape) meanSide() float64 { return (*s.Length + *s.Width) / 2 }
 
-// slender is Dwight's formula as modified for a bar in open water: rho/(2 pi L) (ln(4L/r) - 1), for L >= 4r.
-func slender(rho, l, r float64) float64 { return rho / (2 * math.Pi * l) * (math.Log(4*l/r) - 1) }
+// slenderBar is Dwight's formula as modified for a bar in open water: rho/(2 pi L) (ln(4L/r) - 1), for L >= 4r.
+func slenderBar(rho, l, r float64) float64 { return rho / (2 * math.Pi * l) * (math.Log(4*l/r) - 1) }
 
-// short is the full formula, for a bar of any length.
-func short(rho, l, r float64) float64 {
+// shortBar is the full formula, for a bar of any length.
+func shortBar(rho, l, r float64) float64 {
 	q := r / (2 * l)
 	root := math.Sqrt(1 + q*q)
 	return rho / (2 * math.Pi * l) * (math.Log(2*l/r*(1+root)) + q - root)

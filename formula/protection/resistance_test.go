@@ -43,7 +43,7 @@ func TestSlenderPublished(t *testing.T) {
 	for _, c := range []struct{ rho, length, radius, r, tolerance float64 }{
 		{22, 60, 1, 0.103, 0.0005}, {1000, 60, 1, 4.68, 0.005}, {250, 60, 1, 1.17, 0.005}, {1000, 120, 5, 1.86, 0.005},
 	} {
-		near(t, "resistance", slender(c.rho/100, c.length*0.0254, c.radius*0.0254), c.r, c.tolerance)
+		near(t, "resistance", slenderBar(c.rho/100, c.length*0.0254, c.radius*0.0254), c.r, c.tolerance)
 	}
 }
 
@@ -78,7 +78,7 @@ func TestBarsByHand(t *testing.T) {
 func TestResistanceLaws(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		l, r := rapid.Float64Range(0.2, 3).Draw(t, "length"), rapid.Float64Range(0.01, 0.2).Draw(t, "radius")
-		if a, b := short(1, 400*r, r), slender(1, 400*r, r); math.Abs(a/b-1) > 1e-3 {
+		if a, b := shortBar(1, 400*r, r), slenderBar(1, 400*r, r); math.Abs(a/b-1) > 1e-3 {
 			t.Fatalf("long bar: short formula %g, slender %g", a, b)
 		}
 		for _, s := range []Shape{
