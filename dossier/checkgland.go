@@ -52,7 +52,7 @@ func (c *checker) glands() {
 var year1985 = func() quantity.Date {
 	d, err := quantity.NewDate(1985, 0, 0)
 	if err != nil {
-		panic(err)
+		return quantity.Date{} // before nothing: the rule would then find nothing
 	}
 	return d
 }()

@@ -19,10 +19,10 @@ func (c *checker) openings() {
 			c.tell(Missing, r, fmt.Sprintf("Nothing is listed that keeps the water out of the %s.", r.Label()), "Enter its valve, blanks and plugs, each with its own grade; if there is none, that comes first.")
 		}
 		if o.Diameter == nil && o.Area == nil {
-			c.tell(Missing, r, fmt.Sprintf("How large the %s is is not known.", r.Label()), "Measure it, or take it from the drawing: the flow goes with the square of the diameter.")
+			c.tell(Missing, r, fmt.Sprintf("The size of the %s is not known.", r.Label()), "Measure it, or take it from the drawing: the flow goes with the square of the diameter.")
 		}
 		if o.Height == nil {
-			c.tell(Missing, r, fmt.Sprintf("How high the %s stands is not known.", r.Label()), "Enter its height above the baseline: the head of water depends on it.")
+			c.tell(Missing, r, fmt.Sprintf("The height of the %s is not known.", r.Label()), "Enter its height above the baseline: the head of water depends on it.")
 		}
 		if o.Space == "" {
 			c.tell(Missing, r, fmt.Sprintf("Which space the %s would flood is not known.", r.Label()), "Enter the compartment.")

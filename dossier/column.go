@@ -151,7 +151,7 @@ func setHead(h *Head, name, cell string) error {
 		}
 	case "typed":
 		if err = json.Unmarshal([]byte(cell), &h.Typed); err != nil {
-			err = fmt.Errorf("typed must be a JSON object of texts: %v", err)
+			err = fmt.Errorf("typed must be a JSON object of texts: %w", err)
 		}
 	case "from":
 		h.From = field.Tidy(unguard(cell))

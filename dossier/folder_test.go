@@ -11,9 +11,10 @@ import (
 	"testing"
 	"testing/fstest"
 
+	"pgregory.net/rapid"
+
 	"oakum/ship"
 	"oakum/survey"
-	"pgregory.net/rapid"
 )
 
 func asFS(d *Dossier) fstest.MapFS {

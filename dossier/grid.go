@@ -45,7 +45,7 @@ func readGrid(f field.Field, data []byte, v reflect.Value) error {
 			}
 			x, err := gridNumber(f, strings.TrimSpace(c), v.Type().Elem().Elem())
 			if err != nil {
-				return fmt.Errorf("line %d, column %d: %v", r.line, j+1, err)
+				return fmt.Errorf("line %d, column %d: %w", r.line, j+1, err)
 			}
 			line = reflect.Append(line, x)
 		}

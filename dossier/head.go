@@ -40,6 +40,8 @@ func (h Head) Shown(to Mark) bool {
 		return true
 	case Board:
 		return h.Mark != Private
+	case Public:
+		return h.Mark == Public
 	}
-	return h.Mark == Public
+	return false
 }

@@ -180,6 +180,7 @@ func (s *slot) tidy(v reflect.Value) {
 		if v.Len() == 0 {
 			v.SetZero()
 		}
+	default:
 	}
 }
 
@@ -213,15 +214,16 @@ func (c *Codec) SetText(to reflect.Value, i int, cell, column string) (typed boo
 		column = s.Unit
 	}
 	var raw any = cell
-	switch {
-	case s.Type == Number:
+	switch s.Type {
+	case Number:
 		if raw, err = inColumn(s.Key, cell, column, s.Unit); err != nil {
 			return false, err
 		}
-	case s.Type == List:
+	case List:
 		if raw, err = s.cellList(cell, column); err != nil {
 			return false, err
 		}
+	default:
 	}
 	in := &Input{Given: map[string]Given{}}
 	v := to.FieldByIndex(s.index)
@@ -236,9 +238,9 @@ func (c *Codec) SetText(to reflect.Value, i int, cell, column string) (typed boo
 func (s *slot) plainText(to reflect.Value, cell string) (done, typed bool, err error) {
 	switch {
 	case s.Type == Number && plainNumber(cell):
-		x, err := strconv.ParseFloat(cell, 64)
-		if err != nil || math.IsInf(x, 0) {
-			return false, false, nil
+		x, fits := float(cell)
+		if !fits {
+			return false, false, nil // the long way says why
 		}
 		if err := s.setNumber(to, x); err != nil {
 			return true, false, err
@@ -246,9 +248,9 @@ func (s *slot) plainText(to reflect.Value, cell string) (done, typed bool, err e
 		var b [32]byte
 		return true, string(appendNumber(b[:0], x)) != cell, nil
 	case s.Type == Integer:
-		n, err := strconv.ParseInt(cell, 10, 64)
-		if err != nil || n > 1<<53 || n < -1<<53 {
-			return false, false, nil
+		n, fits := whole(cell)
+		if !fits {
+			return false, false, nil // the long way says why
 		}
 		if err := within(s.Key, s.Field, float64(n)); err != nil {
 			return true, false, err
@@ -271,6 +273,17 @@ func (s *slot) plainText(to reflect.Value, cell string) (done, typed bool, err e
 		}
 	}
 	return false, false, nil
+}
+
+func float(cell string) (x float64, fits bool) {
+	x, err := strconv.ParseFloat(cell, 64)
+	return x, err == nil
+}
+
+// whole reads a whole number that a float64 can hold.
+func whole(cell string) (n int64, fits bool) {
+	n, err := strconv.ParseInt(cell, 10, 64)
+	return n, err == nil && n <= 1<<53 && n >= -1<<53
 }
 
 // inColumn reads a number in the unit of its column and gives it as JSON would carry it in that unit.
@@ -442,13 +455,14 @@ func (s *slot) appendList(dst []byte, v reflect.Value) ([]byte, bool) {
 			dst = append(dst, ',')
 		}
 		written, ok := s.append(dst, v.Index(i), true)
-		if !ok {
-			written = append(dst, '"', '"')
-			if v.Index(i).Kind() == reflect.Slice {
-				written = append(dst, '[', ']')
-			}
+		switch {
+		case ok:
+			dst = written
+		case v.Index(i).Kind() == reflect.Slice:
+			dst = append(dst, '[', ']')
+		default:
+			dst = append(dst, '"', '"')
 		}
-		dst = written
 	}
 	return append(dst, ']'), true
 }

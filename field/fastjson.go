@@ -117,8 +117,8 @@ func (r *scanner) value(s *slot, to reflect.Value) bool {
 		return ok && s.setNumber(to, x) == nil
 	case Integer:
 		_, text, ok := r.number()
-		n, err := strconv.ParseInt(text, 10, 64)
-		if !ok || err != nil || n > 1<<53 || n < -1<<53 || s.bounded && within(s.Key, s.Field, float64(n)) != nil {
+		n, fits := whole(text)
+		if !ok || !fits || s.bounded && within(s.Key, s.Field, float64(n)) != nil {
 			return false
 		}
 		s.target(to).SetInt(n)
@@ -134,8 +134,9 @@ func (r *scanner) value(s *slot, to reflect.Value) bool {
 		return r.words(s, to)
 	case List:
 		return r.list(s, to)
+	default:
+		return false
 	}
-	return false
 }
 
 func (r *scanner) words(s *slot, to reflect.Value) bool {
@@ -269,7 +270,7 @@ func isoDate(s string) (quantity.Date, bool) {
 		}
 		return n
 	}
-	year, month, day := 0, 0, 0
+	var year, month, day int
 	switch {
 	case len(s) == 4:
 		year = part(0, 4)

@@ -21,10 +21,7 @@ var (
 	}
 )
 
-var (
-	halves  = map[string]float64{"½": 0.5, "¼": 0.25, "¾": 0.75, "1/2": 0.5, "1/4": 0.25, "3/4": 0.75}
-	quarter = map[string]string{"½": "½", "¼": "¼", "¾": "¾", "1/2": "½", "1/4": "¼", "3/4": "¾"}
-)
+var halves = map[string]float64{"½": 0.5, "¼": 0.25, "¾": 0.75, "1/2": 0.5, "1/4": 0.25, "3/4": 0.75}
 
 // withoutFrameWord takes "fr.", "Spant", "couple" off the front; said tells whether one stood there. A word that only begins so is left.
 func withoutFrameWord(text string) (rest string, said bool) {

@@ -69,8 +69,9 @@ func (s Side) Sign() float64 {
 		return 1
 	case Starboard:
 		return -1
+	default:
+		return 0
 	}
-	return 0
 }
 
 // Meets tells whether something on this side can be on that one: both meets either, the unknown side meets any.
