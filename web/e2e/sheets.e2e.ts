@@ -16,8 +16,8 @@ afterAll(async () => {
 
 it('finds a method by its words', async () => {
   const { page } = await open(browser, program.address, '/sheets')
-  await page.getByRole('searchbox').fill('wastage rule')
-  await page.getByRole('link', { name: /wastage/i }).first().click()
+  await page.getByRole('searchbox').fill('thickness rule')
+  await page.getByRole('link', { name: 'Least thickness by a rule' }).click()
   await page.waitForURL('**/methods/plating.wastage')
   await page.close()
 })
@@ -25,6 +25,7 @@ it('finds a method by its words', async () => {
 it('works a method by hand with feet and inches, and shows the whole sheet', async () => {
   const { page, complaints } = await open(browser, program.address, '/methods/plating.wastage', phone)
   await page.getByLabel(/^Original/).first().fill('1/2 in')
+  await page.getByLabel(/^Rule/).selectOption('25-percent')
   await page.getByRole('button', { name: 'Work it out' }).click()
   const sheet = page.getByRole('article')
   await sheet.waitFor()
@@ -49,6 +50,7 @@ it('says what is missing and leads to the field', async () => {
 it('shows a refusal of the program at the field that is at fault', async () => {
   const { page } = await open(browser, program.address, '/methods/plating.wastage')
   await page.getByLabel(/^Original/).first().fill('12 psi')
+  await page.getByLabel(/^Rule/).selectOption('25-percent')
   await page.getByRole('button', { name: 'Work it out' }).click()
   await page.locator('[aria-invalid=true]').waitFor()
   expect(await page.locator('[aria-invalid=true]').inputValue()).toBe('12 psi')

@@ -112,7 +112,8 @@ export const text = {
     strake: (name: string) => `Strake ${name}`,
     kinds: 'Show',
     all: 'all kinds',
-    count: (shown: number, all: number) => (shown === all ? `${all} marks` : `${shown} of ${all} marks`),
+    count: (shown: number, all: number) =>
+      `${shown === all ? `${all} marks` : `${shown} of ${all} marks`}, numbered as in the list; a dot stands where there is no room for the number.`,
     aft: 'aft',
     fore: 'forward',
     scale: (metres: string) => `${metres} m`,

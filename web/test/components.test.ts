@@ -38,7 +38,8 @@ describe('a sheet', () => {
   })
   it('shows a result that is a table as a table', () => {
     show(Sheet, { sheet })
-    expect(texts('caption')).toEqual(['Readings against it', 'Thickness by year'])
+    expect(texts('caption')).toEqual(['Readings against it'])
+    expect(texts('figcaption')).toEqual(['Thickness by year'])
     expect(texts('tbody th[scope=row]')).toContain('Fr 38 P')
   })
 })

@@ -102,12 +102,12 @@ function marks(): Mark[] {
     const z = 0.6 + ((i * 13) % 40) / 10
     return {
       kind: 'thickness', id: `t${i}`, label: `${(9.6 - (i % 7) * 0.4).toFixed(1)} mm`, place: `Fr ${Math.round(x / 0.61)}, strake C, port`,
-      x, y: half(x, z), z, girth: girth(x, z), side: i % 2 ? 'port' : 'starboard', worry: (i % 19 === 0 ? 2 : i % 7 === 0 ? 1 : 0),
+      x, y: half(x, z), z, girth: girth(x, z), side: i % 2 ? 'P' : 'S', worry: (i % 19 === 0 ? 2 : i % 7 === 0 ? 1 : 0),
     }
   })
   return [
-    { kind: 'gland', id: 'g1', label: 'Port stern gland', place: 'Fr 12, port', x: 7.3, y: 3, z: 1.9, girth: 2.6, side: 'port', worry: 3 },
-    { kind: 'opening', id: 'o1', label: 'Main injection, one barrier', place: 'Fr 52, strake B, starboard', x: 31.7, y: -4, z: 0.9, girth: 4.1, side: 'starboard', worry: 2 },
+    { kind: 'gland', id: 'g1', label: 'Port stern gland', place: 'Fr 12, port', x: 7.3, y: 3, z: 1.9, girth: 2.6, side: 'P', worry: 3 },
+    { kind: 'opening', id: 'o1', label: 'Main injection, one barrier', place: 'Fr 52, strake B, starboard', x: 31.7, y: -4, z: 0.9, girth: 4.1, side: 'S', worry: 2 },
     ...readings,
   ]
 }

@@ -11,6 +11,6 @@ export interface Column<Row> {
   order?: (row: Row) => Order
   /** Figures stand on the right, in tabular figures. */
   number?: boolean
-  /** What is shown instead of the text. */
-  cell?: Snippet<[Row]>
+  /** What is shown instead of the text; told the row and the column's key. */
+  cell?: Snippet<[Row, string]>
 }

@@ -15,7 +15,7 @@ export function plain(value: unknown, unit = ''): string {
   if (typeof value === 'boolean') return value ? text.form.yes : text.form.no
   if (Array.isArray(value)) return value.map((one) => plain(one)).join('; ') + after
   if (typeof value === 'object') return Object.entries(value).map(([key, one]) => `${words(key)}: ${plain(one)}`).join('; ')
-  return String(value) + after
+  return (typeof value === 'number' ? String(Number(value.toPrecision(12))) : String(value)) + after
 }
 
 /** The rows of a line that is a table: a list of records. */

@@ -3,7 +3,7 @@ import type { Mark, Worry } from '../api/contract'
 import { framesShown, kinds, numbered, spots } from './marks'
 
 const mark = (id: string, x: number, worry: Worry = 0, kind = 'thickness'): Mark => ({
-  kind, id, label: id, place: '', x, y: 0, z: 0, girth: 0, side: 'port', worry,
+  kind, id, label: id, place: '', x, y: 0, z: 0, girth: 0, side: 'P', worry,
 })
 
 const marks = [mark('a', 50), mark('b', 10, 2), mark('c', 30, 2), mark('d', 5, 3, 'gland')]
@@ -20,8 +20,9 @@ it('counts the kinds', () => {
 
 describe('room for numbers', () => {
   const at = (m: Mark): [number, number][] => [[m.x, 0]]
+  const all = { x: -1, y: -1, w: 1000, h: 2 }
   const roomy = (gap: number, chosen?: string) =>
-    spots(numbered(marks, ''), at, gap, chosen).filter((s) => s.roomy).map((s) => s.mark.id).sort()
+    spots(numbered(marks, ''), at, all, gap, chosen).filter((s) => s.roomy).map((s) => s.mark.id).sort()
 
   it('goes to all that stand apart', () => {
     expect(roomy(4)).toEqual(['a', 'b', 'c', 'd'])
@@ -33,10 +34,20 @@ describe('room for numbers', () => {
     expect(roomy(6, 'b')).toEqual(['a', 'b', 'c'])
   })
   it('holds across the squares that are looked up', () => {
-    const line = Array.from({ length: 200 }, (_, i) => mark(String(i), i * 0.7))
-    const taken = spots(numbered(line, ''), at, 3, undefined).filter((s) => s.roomy).map((s) => s.at[0]).sort((a, b) => a - b)
+    const line = Array.from({ length: 79 }, (_, i) => mark(String(i), i * 0.7))
+    const taken = spots(numbered(line, ''), at, all, 3, undefined).filter((s) => s.roomy).map((s) => s.at[0]).sort((a, b) => a - b)
     for (let i = 1; i < taken.length; i++) expect(taken[i]! - taken[i - 1]!).toBeGreaterThanOrEqual(3)
-    expect(taken.length).toBeGreaterThan(35)
+    expect(taken.length).toBeGreaterThan(14)
+  })
+  it('goes only to those that ask for something where many are seen, and to all again from closer', () => {
+    const line = Array.from({ length: 900 }, (_, i) => mark(String(i), i, i % 100 === 0 ? 2 : 0))
+    const numbers = (w: number) => spots(numbered(line, ''), at, { x: -1, y: -1, w, h: 2 }, 0.5, undefined).filter((s) => s.roomy).length
+    expect(numbers(1000)).toBe(9)
+    expect(numbers(50)).toBe(50)
+  })
+  it('draws dots that would cover each other once', () => {
+    const heap = Array.from({ length: 500 }, (_, i) => mark(String(i), (i % 10) * 0.001))
+    expect(spots(numbered(heap, ''), at, all, 4, undefined)).toHaveLength(1)
   })
 })
 

@@ -1,4 +1,5 @@
 import type { Drawing, Mark, Point } from '../api/contract'
+import type { Box } from './picture'
 
 export interface Numbered {
   n: number
@@ -28,13 +29,29 @@ export interface Spot extends Numbered {
   roomy: boolean
 }
 
-/** The marks at their places. The chosen one always has room for its number, then those that worry most. */
-export function spots(marks: readonly Numbered[], places: (mark: Mark) => Point[], gap: number, chosen: string | undefined): Spot[] {
-  const all = marks.flatMap(({ n, mark }) => places(mark).map((at): Spot => ({ n, mark, at, chosen: mark.id === chosen, roomy: false })))
-  const room = new Room(gap)
-  for (const s of all) if (s.chosen) s.roomy = room.take(s.at)
-  for (const s of all) if (!s.chosen) s.roomy = room.take(s.at)
-  return all.reverse() // the first are drawn last, and so on top
+const few = 80 // marks in the window that may all have their numbers
+
+/**
+ * The marks that are seen in a window, at their places. The chosen one always has its number, then those that worry most; where many are seen,
+ * only those that ask for something have one. Dots that would cover each other are drawn once.
+ */
+export function spots(marks: readonly Numbered[], places: (mark: Mark) => Point[], window: Box, gap: number, chosen: string | undefined): Spot[] {
+  const seen = marks.flatMap(({ n, mark }) =>
+    places(mark).filter((at) => inside(window, at)).map((at): Spot => ({ n, mark, at, chosen: mark.id === chosen, roomy: false })),
+  )
+  const numbers = new Room(gap)
+  const dots = new Room(gap / 4)
+  const crowded = seen.length > few
+  for (const s of seen.filter((one) => one.chosen)) {
+    numbers.take(s.at)
+    s.roomy = true
+  }
+  for (const s of seen) if (!s.chosen && (!crowded || s.mark.worry >= 2)) s.roomy = numbers.take(s.at)
+  return seen.filter((s) => s.roomy || dots.take(s.at)).reverse() // the first are drawn last, and so on top
+}
+
+function inside({ x, y, w, h }: Box, at: Point): boolean {
+  return at[0] >= x && at[0] <= x + w && at[1] >= y && at[1] <= y + h
 }
 
 /** Places taken so far, in squares as wide as the gap, so that only neighbours are looked at. */

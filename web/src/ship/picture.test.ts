@@ -4,7 +4,7 @@ import type { Drawing, Mark } from '../api/contract'
 import { along, hasForm, known, picture, views } from './picture'
 
 const d = drawing()
-const mark = (more: Partial<Mark>): Mark => ({ kind: 'gland', id: '1', label: '', place: '', x: 10, y: 3, z: 2, girth: 2.6, side: 'port', worry: 0, ...more })
+const mark = (more: Partial<Mark>): Mark => ({ kind: 'gland', id: '1', label: '', place: '', x: 10, y: 3, z: 2, girth: 2.6, side: 'P', worry: 0, ...more })
 
 describe('her drawing', () => {
   it.each(views)('has lines inside its edges: %s', (name) => {
@@ -21,10 +21,10 @@ describe('her drawing', () => {
   it('puts port above and starboard below, seen with the bow to the right', () => {
     for (const name of ['plan', 'shell'] as const) {
       const { places } = picture(name, d)
-      expect(places(mark({ side: 'port' }))[0]![1]).toBeLessThan(0)
-      expect(places(mark({ side: 'starboard', y: -3 }))[0]![1]).toBeGreaterThan(0)
-      expect(places(mark({ side: 'centre' }))).toEqual([[10, 0]])
-      expect(places(mark({ side: 'both' }))).toHaveLength(2)
+      expect(places(mark({ side: 'P' }))[0]![1]).toBeLessThan(0)
+      expect(places(mark({ side: 'S', y: -3 }))[0]![1]).toBeGreaterThan(0)
+      expect(places(mark({ side: 'C' }))).toEqual([[10, 0]])
+      expect(places(mark({ side: 'B' }))).toHaveLength(2)
     }
   })
 
@@ -40,7 +40,7 @@ describe('her drawing', () => {
   })
 
   it('stands a mark nowhere while its place is not known', () => {
-    const bare: Mark = { kind: 'leak', id: '2', label: '', place: 'somewhere aft', x: 10, side: 'port', worry: 0 }
+    const bare: Mark = { kind: 'leak', id: '2', label: '', place: 'somewhere aft', x: 10, side: 'P', worry: 0 }
     for (const name of views) expect(picture(name, d).places(bare)).toEqual([])
   })
 

@@ -190,8 +190,8 @@ function shell(d: Drawing): Drawn {
 /** Where a mark stands in a view that shows both sides, so far from the middle line; a thing on both sides stands twice. */
 function across(m: Mark, out: number | undefined): Point[] {
   const y = Math.abs(out ?? 0)
-  const at: Record<string, Point[]> = { port: [[m.x, -y]], starboard: [[m.x, y]], both: [[m.x, -y], [m.x, y]], centre: [[m.x, 0]] }
-  if (out === undefined && m.side !== 'centre') return []
+  const at: Record<string, Point[]> = { P: [[m.x, -y]], S: [[m.x, y]], B: [[m.x, -y], [m.x, y]] }
+  if (out === undefined && m.side !== 'C') return []
   return at[m.side] ?? [[m.x, 0]]
 }
 
