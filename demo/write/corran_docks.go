@@ -5,7 +5,7 @@ import "oakum/demo/invent"
 // corranDocks makes the two docks, their windows, the tows and the soundings of the berth.
 func corranDocks(v *vessel) error {
 	v.Add("dock", "dock-skellby", invent.Values{
-		"name": "Skellby Old Graving Dock", "type": "graving dock", "town": "Skellby", "length": 118, "entrance_width": 16.2, "floor_width": 15.4,
+		"name": "Skellby Old Graving Dock", "type": "graving dock", "town": "Skellby", "length": 118, "entrance_width": 16.2, "floor_width": 17.1,
 		"sill_depth": 5.9, "floor_depth": 6.7, "datum": "old dock datum, 4.40 m above chart datum", "block_height": 1.2, "block_length": 0.9, "block_width": 0.45,
 		"block_spacing": 1.5, "block_timber": "oak on pine", "block_cap": 0.3, "cap_modulus": 350, "cap_yield": 4.6, "base_modulus": 20000,
 		"block_line_limit": 45, "day_rate": 3900, "first_day": 46000, "services_a_day": 850, "distance": 11, "open_water": false, "air_draft": 31,
@@ -15,7 +15,7 @@ func corranDocks(v *vessel) error {
 		"notes": "A listed structure: the block line was proved to 45 t/m in 1987. Water enough only about springs.",
 	})
 	v.Add("dock", "dock-orrin", invent.Values{
-		"name": "Orrin Haven lift", "type": "lift", "town": "Orrin Haven", "length": 100, "entrance_width": 21, "floor_width": 20, "floor_depth": 8.6,
+		"name": "Orrin Haven lift", "type": "lift", "town": "Orrin Haven", "length": 100, "entrance_width": 21, "floor_width": 22, "floor_depth": 8.6,
 		"datum": "chart datum at Orrin", "block_height": 1.5, "block_length": 1.2, "block_width": 0.6, "block_spacing": 2, "block_timber": "oak", "block_cap": 0.3,
 		"cap_modulus": 350, "cap_yield": 4.6, "base_modulus": 30000, "block_line_limit": 42, "lift_capacity": 4200, "day_rate": 7400, "first_day": 118000,
 		"services_a_day": 1300, "distance": 74, "open_water": true, "tide": "tide-orrin", "clear_over_blocks": 0.6, "clear_side": 1.5, "clear_head": 1.5, "clear_outboard": 1.5,

@@ -90,7 +90,7 @@ func corranDrafts(v *vessel) error {
 		values["water"] = map[bool]string{true: "calm", false: "ripple"}[water < 0.6]
 		values["who"] = []string{"keeper H", "keeper M", "volunteers' watch"}[number%3]
 		values["occasion"], values["basis"], values["basis_note"], values["mark"] = "log", "measured", "draft figures by eye from a boat", "board"
-		if water < 0.85 {
+		if at.Year() > 2007 || water < 0.9 {
 			values["salinity"], values["temperature"] = salinity, temperature
 		}
 		v.slip(values, slip)

@@ -42,7 +42,7 @@ func (v *vessel) soundings() {
 			ids = append(ids, r.ID)
 		}
 	}
-	for at := time.Date(2002, 2, 1, 0, 0, 0, 0, time.UTC); at.Before(time.Date(2026, 11, 1, 0, 0, 0, 0, time.UTC)); at = at.AddDate(0, 3, 0) {
+	for at := time.Date(2002, 1, 1, 0, 0, 0, 0, time.UTC); at.Before(time.Date(2026, 11, 1, 0, 0, 0, 0, time.UTC)); at = at.AddDate(0, 3, 0) {
 		if at.Year() == 2020 && at.Month() < 9 {
 			continue
 		}

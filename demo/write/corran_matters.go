@@ -93,6 +93,8 @@ const corranCourses = `
 	course-anodes-aluminium | matter-anodes | Aluminium anodes, the set taken out | no | 39000 | 47000 | 70000 | 300 | 2 | -1.2 | 44 | 0 | 1.2 | less sure in fresh months | | | 0.35 | 14 | zone-bottom;zone-side;zone-waterline | | | | | 47;0.35;9;1;9;2 | 70;0.5;9;2;9;3 | 39;0.25;9;1;9;2 | not needed
 	course-anodes-impressed | matter-anodes | Impressed current alone, new cells, alarm to the telephone | no | 30000 | 38000 | 75000 | 3200 | 1 | 0 | | | | dead when nobody looks | | | 0.5 | 15 | zone-bottom;zone-side;zone-waterline | | | work-impressed | | 38;0.5;9;4;10;1 | 75;0.7;9;6;10;2 | 30;0.4;9;3;10;1 | not needed
 	course-anodes-both | matter-anodes | New zinc and the set made good | no | 50000 | 59000 | 100000 | 3400 | 3 | -2.1 | 44 | 0 | 1.2 | either can fail | | | 0.15 | 18 | zone-bottom;zone-side;zone-waterline | | | work-anodes;work-impressed | | 59;0.15;9;4;10;3 | 100;0.25;9;6;10;4 | 50;0.1;9;3;10;2 | not needed
+	course-anodes-leave | matter-anodes | Left, the set watched each week | yes | 0 | 2000 | 5000 | 3600 | 0 | 0 | | | | the zinc is gone in two years | | | 1 | 2 | zone-bottom;zone-side;zone-waterline | | | | | 2;1;9;5;10;0 | 5;1.2;9;7;10;0 | 0;0.9;9;4;10;0 | not needed
+	course-dock-none | matter-dock | No dock yet | yes | 0 | 0 | 0 | 0 | 0 | 0 | | | | | | the window is let go | 1 | | | | | | | 0;1;6;0;10;0 | 0;1.2;6;0;10;0 | 0;1;6;0;10;0 | not needed
 	course-dock-skellby | matter-dock | Skellby Old Graving Dock | no | 184000 | 201000 | 303000 | 0 | 14 | 0 | | | | | | water enough on springs only | 0.5 | | | works on a listed dock; visitors can watch | | | course-dock-orrin | 201;0.5;9;0;10;0 | 303;0.7;9;0;10;0 | 184;0.4;9;0;10;0 | given
 	course-dock-orrin | matter-dock | Orrin Haven lift | no | 420000 | 470000 | 690000 | 0 | 45 | 0 | | | | | | 74 nautical miles of open water; ballast to be moved | 0.9 | | | away for seven months | | | course-dock-skellby;course-when-spring | 470;0.9;6;0;10;0 | 690;1.2;5;0;10;0 | 420;0.7;7;0;10;0 | needed
 	course-when-spring | matter-when | Spring 2027 | no | 0 | 0 | 0 | 0 | 0 | 0 | | | | | | no season lost | 0.6 | | | | | | | 0;0.6;5;0;5;0 | 20;0.7;5;0;5;0 | 0;0.5;5;0;5;0 | not needed
@@ -126,7 +128,7 @@ func (v *vessel) schemes() {
 		"works": all, "dock": "dock-orrin", "window": "window-orrin", "bid": "bid-o", "date": "2027-10-18", "reserve": 190000, "days": 45, "next_after": 15, "mark": "board",
 	})
 	v.Add("scheme", "scheme-wait", invent.Values{
-		"name": "Wait two years", "courses": []string{"course-when-wait", "course-propellers-on", "course-glands-leave", "course-doublers-leave", "course-openings-leave", "course-coating-spot", "course-anodes-zinc"},
+		"name": "Wait two years", "courses": []string{"course-dock-none", "course-when-wait", "course-propellers-on", "course-glands-leave", "course-doublers-leave", "course-openings-leave", "course-coating-spot", "course-anodes-leave"},
 		"wait": true, "reserve": 72000, "next_after": 2, "mark": "board",
 	})
 }

@@ -134,6 +134,7 @@ func (v *vessel) barrier(opening string, number, order int, part, state string) 
 	switch kind {
 	case "valve":
 		values["material"], values["bolted"], values["fitted"], values["design_life"] = "bronze", "bolts", "1931", 30
+		values["last_moved"] = "1996-10"
 		if grade <= "3" {
 			values["last_moved"] = "2022-05"
 		}
@@ -146,18 +147,21 @@ func (v *vessel) barrier(opening string, number, order int, part, state string) 
 		if kind == "outer blank" {
 			values["bolted"] = "weld"
 		}
+		values["last_tested"] = "1996-10"
 		if grade == "1" {
-			values["last_tested"], values["test_pressure"] = "1996-10", 120
+			values["test_pressure"] = 120
 		}
 	case "plug", "cap":
-		values["material"], values["fitted"], values["expires"], values["design_life"] = "wood", "2012-05", "2022-05", 10
+		values["material"], values["fitted"], values["expires"], values["design_life"], values["last_tested"] = "wood", "2012-05", "2022-05", 10, "2012-05"
 		if kind == "cap" {
 			values["material"], values["bolted"], values["fitted"], values["expires"] = "steel plate", "bolts", "2016-08", "2026-08"
+			values["last_tested"] = "2016-08"
 		}
 	case "cement box":
 		values["material"], values["bolted"], values["fitted"], values["expires"], values["design_life"] = "cement", "cement", "2004", "2014", 10
+		values["last_tested"] = "2004"
 	case "flap":
-		values["material"], values["fitted"] = "cast iron", "1931"
+		values["material"], values["fitted"], values["last_moved"] = "cast iron", "1931", "1996-10"
 	case "door", "hatch":
 		values["material"], values["bolted"], values["last_moved"] = "steel plate", "bolts", "2026-04"
 	}

@@ -21,7 +21,7 @@ func corranPaper(v *vessel) error {
 		doc-survey-2023 | Ultrasonic survey | survey report | T23-041 | survey firm T | 2023-05 | held | office, file 8 |  | plates named from forward, frames from the bow
 		doc-dive-2019 | Dive report | survey report | D-19-3 | dive firm D | 2019-08 | held | office, file 9 |  | 
 		doc-dive-2025 | Dive report | survey report | D-25-7 | dive firm D | 2025-09 | held | office, file 9 |  | 
-		doc-tow-1996 | Tow approval of 1996 | certificate |  | tow surveyor | 1996-09 | held | office, file 8 | 1996-11 | 
+		doc-tow-1996 | Tow approval of 1996 | certificate |  | tow surveyor | 1996-09 | held | office, file 8 | | valid to November 1996 only
 		doc-insurance | Hull insurance | contract | H-7731 | insurer | 2026-01 | held | office | 2026-12-31 | asks for a docking by the end of 2028
 		doc-consent | Consent for works under water | consent |  | heritage office | 2025-02 | held | office | 2030-02 | propellers not in it
 		doc-hazard | Hazard survey | survey report | HZ-14 | laboratory Z | 2014-03 | held | office, file 15 |  | the double bottom was not opened

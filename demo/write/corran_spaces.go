@@ -6,13 +6,13 @@ import "oakum/demo/invent"
 func corranSpaces(v *vessel) error {
 	v.Table("compartment", `
 		id | name | frame_aft | frame_fwd | x0 | x1 | y0 | y1 | z0 | z1 | permeability | use | floor_area | critical_level | critical_why | alarm_height | tight | opens_to | closed | access | notes
-		comp-after-peak | After peak | G | 12 | -4.27 | 7.32 | | | 0 | 7.8 | 0.95 | peak | 34 | 5.2 | water over the flat into the after hold | | watertight | comp-alley | always | manhole in the flat; test the air | steering flat above
+		comp-after-peak | After peak | G | 12 | -4.27 | 7.32 | | | 0 | 7.6 | 0.95 | peak | 34 | 5.2 | water over the flat into the after hold | | watertight | comp-alley | always | manhole in the flat; test the air | steering flat above
 		comp-alley | Shaft alley | 12 | 48 | 7.32 | 29.28 | -4.1 | 4.1 | 0.2 | 3.1 | 0.9 | shaft alley | 118 | 1.9 | over the sill of the alley door into the engine room | 0.75 | doubtful | comp-engine | when nobody is aboard | watertight door from the engine room, by hand | door last closed by hand wheel in 2019; gap of 6 mm at the heel
-		comp-after-hold | After hold | 12 | 48 | 7.32 | 29.28 | | | 3.1 | 7.7 | 0.85 | exhibition | 220 | 5.4 | over the coaming of the port doors | | open | comp-alley | never | stairs from the main deck |
+		comp-after-hold | After hold | 12 | 48 | 7.32 | 29.28 | | | 3.1 | 7.6 | 0.85 | exhibition | 220 | 5.4 | over the coaming of the port doors | | open | comp-alley | never | stairs from the main deck |
 		comp-engine | Engine room | 48 | 78 | 29.28 | 47.58 | | | 1.05 | 7.6 | 0.82 | machinery | 172 | 2.4 | the switchboard of the bilge pumps | 1.35 | watertight | comp-boiler | when nobody is aboard | ladder from the main deck |
 		comp-boiler | Boiler room | 78 | 102 | 47.58 | 62.22 | | | 1.05 | 7.6 | 0.85 | machinery | 140 | 2.9 | the fan motors and the door to the fore hold | 1.35 | doubtful | comp-fore-hold | when nobody is aboard | ladder from the main deck | cable holes in bulkhead 102 not stopped
-		comp-fore-hold | Fore hold | 102 | 132 | 62.22 | 80.52 | | | 1.05 | 7.9 | 0.8 | exhibition | 128 | 3.6 | exhibition cases | 1.4 | watertight | | never | stairs from the main deck |
-		comp-fore-peak | Fore peak | 132 | 152 | 80.52 | 92.72 | | | 0 | 8.8 | 0.95 | peak | 30 | 5.6 | the chain locker door | | watertight | comp-fore-hold | always | manhole; test the air |
+		comp-fore-hold | Fore hold | 102 | 132 | 62.22 | 80.52 | | | 1.05 | 7.6 | 0.8 | exhibition | 128 | 3.6 | exhibition cases | 1.4 | watertight | | never | stairs from the main deck |
+		comp-fore-peak | Fore peak | 132 | 152 | 80.52 | 92.72 | | | 0 | 7.6 | 0.95 | peak | 30 | 5.6 | the chain locker door | | watertight | comp-fore-hold | always | manhole; test the air |
 		comp-main-deck | Main deck | 0 | 140 | 0 | 85.4 | | | 7.6 | 10 | 0.95 | accommodation | 860 | 7.9 | door sills | | open | comp-engine;comp-boiler | never | gangway |
 	`, invent.Values{"basis": "documented", "basis_note": "capacity plan", "mark": "board"})
 	v.Table("tank", `

@@ -81,8 +81,11 @@ func survey2023(v *vessel) campaign {
 // firmPlate is a plate as the firm of 2023 names it: side, strake counted from the keel, plate counted from forward.
 func firmPlate(p sheet) string {
 	side := map[ship.Side]string{ship.Port: "P", ship.Starboard: "S", ship.Centre: "C"}[p.side]
-	return fmt.Sprintf("%s-%02d/%02d", side, p.row, int((151-p.from)/8)+1)
+	return fmt.Sprintf("%s-%02d/%02d", side, p.row, plateFromForward(p))
 }
+
+// plateFromForward counts the plates of a strake from the stem.
+func plateFromForward(p sheet) int { return int((151-p.from)/8) + 1 }
 
 // firmFrame is a frame as that firm counts it: from the bow, where its frame 1 is the ship's 151.
 func firmFrame(f float64) float64 { return 152 - f }

@@ -126,9 +126,13 @@ func (v *vessel) potentials() {
 		{"2022-06-21", "agcl-sea", "on", "against a second cell", "", -790, 0, 1},
 		{"2025-09-17", "agcl-kcl", "on", "calibrated 2025", "", -812, -5, 1},
 	} {
+		levels := []string{"surface", "keel"}
+		if s.sign < 0 {
+			levels = levels[:1]
+		}
 		for i, frame := range []int{2, 14, 26, 40, 54, 68, 82, 96, 110, 124, 138, 148} {
 			for _, side := range []string{"port", "starboard"} {
-				for _, level := range []string{"surface", "keel"} {
+				for _, level := range levels {
 					at := s.level + c.Normal(0, 9) - 6*float64(min(i, 11-i))
 					if frame < 20 && s.current != "off" {
 						at += 45 // the bronze draws it up

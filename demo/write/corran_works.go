@@ -225,13 +225,13 @@ func corranOffers() []offer {
 			offers[i].cells = append(offers[i].cells, cell)
 		}
 	}
-	offers[1].foots = -4000
+	offers[1].foots = -24000
 	return offers
 }
 
-// total is what the bidder's lines come to as written.
+// total is what the bidder writes under his sheet: the lines with tow and bond.
 func (o offer) total() float64 {
-	sum := o.foots
+	sum := o.foots + amount(o.values["tow"]) + amount(o.values["bond"])
 	for _, c := range o.cells {
 		sum += c.sum
 	}
@@ -240,7 +240,7 @@ func (o offer) total() float64 {
 
 func (v *vessel) corranBids() {
 	for _, o := range corranOffers() {
-		values := invent.Values{"yard": o.yard, "total": o.total(), "lump": o.total(), "state": "received", "mark": "private", "basis": "documented", "basis_note": "the bidder's own sheet"}
+		values := invent.Values{"yard": o.yard, "total": o.total(), "state": "received", "mark": "private", "basis": "documented", "basis_note": "the bidder's own sheet"}
 		for k, x := range o.values {
 			values[k] = x
 		}
@@ -253,4 +253,11 @@ func (v *vessel) corranBids() {
 			v.Add("bid_line", fmt.Sprintf("%s-%s", o.id, strings.ReplaceAll(c.item.number, ".", "-")), line)
 		}
 	}
+}
+
+func amount(x any) float64 {
+	if n, ok := x.(int); ok {
+		return float64(n)
+	}
+	return 0
 }

@@ -43,5 +43,5 @@ func write(dir string) error {
 			return err
 		}
 	}
-	return nil
+	return writeRaw(dir)
 }
