@@ -98,7 +98,7 @@ func (c *inquiry) takes(id string) bool {
 	return false
 }
 
-// courseCost fills the cost of a course: the works that belong to it, where they are priced; otherwise its own three figures.
+// courseCost fills the cost of a course: its own three figures; otherwise the works that belong to it.
 func (c *inquiry) courseCost(r *CourseRow, e dossier.Entry[plan.Course]) {
 	lines, note := c.courseLines(e)
 	r.Cost, r.Low = notYetFigure("cost", "cost").of("course", e.ID), notYetFigure("cost_low", "lowest").of("course", e.ID)
@@ -142,14 +142,12 @@ func (c *inquiry) courseLines(e dossier.Entry[plan.Course]) ([]estimate.Line, st
 	}
 	own, ok := lineFrom(e.Body.Name, e.Body.CostLow, e.Body.CostLikely, e.Body.CostHigh, "")
 	switch {
-	case len(lines) > 0 && unpriced > 0 && ok:
-		return []estimate.Line{own}, fmt.Sprintf("the course's own figures: %s still without a price", count(unpriced, "work of it is", "works of it are"))
+	case ok:
+		return []estimate.Line{own}, "the course's own figures"
 	case len(lines) > 0 && unpriced > 0:
 		return lines, fmt.Sprintf("too low: %s still without a price", count(unpriced, "work of it is", "works of it are"))
 	case len(lines) > 0:
 		return lines, "sum of " + count(len(lines), "work", "works")
-	case ok:
-		return []estimate.Line{own}, "the course's own figures"
 	case unpriced > 0:
 		return nil, "its works have no price yet"
 	}

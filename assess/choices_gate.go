@@ -122,9 +122,16 @@ func (c *inquiry) heavyParts(p *ChoicesPage) {
 		return
 	}
 	by := map[string]int{}
+	of := map[string]int{}
 	for _, e := range dossier.All[plan.Course](c.d) {
+		of[e.Body.Matter]++
 		for _, id := range e.Body.Treats {
 			by[id]++
+		}
+	}
+	for _, m := range p.Matters {
+		if words := strings.ToLower(m.Name + " " + m.Question); of[m.ID] >= 5 && strings.Contains(words, "propeller") {
+			return
 		}
 	}
 	const all = "Offer at least: leave in place; leave, seal and blank the shaft; take off and show at the ship; take off and place elsewhere; take off with the tail length and blank over the tube."

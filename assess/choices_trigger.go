@@ -15,6 +15,7 @@ import (
 // TriggerRow is one agreement made before the water goes, as a sentence.
 type TriggerRow struct {
 	ID        string `json:"id"`
+	Name      string `json:"name"`
 	Sentence  string `json:"sentence"`
 	Place     string `json:"place"`
 	Direction string `json:"direction"`
@@ -60,7 +61,7 @@ func (c *inquiry) oneSided(p *ChoicesPage) {
 
 func (c *inquiry) triggerRow(e dossier.Entry[plan.Trigger]) TriggerRow {
 	b := e.Body
-	r := TriggerRow{ID: e.ID, Place: b.Place.String(), Direction: b.Direction, State: b.State, Who: b.Decider, Agreed: b.Agreed.String()}
+	r := TriggerRow{ID: e.ID, Name: b.Name, Place: b.Place.String(), Direction: b.Direction, State: b.State, Who: b.Decider, Agreed: b.Agreed.String()}
 	if r.Direction == "" {
 		r.Direction = "worse"
 	}
@@ -134,7 +135,10 @@ func findingWords(b plan.Trigger) string {
 
 func limitWords(b plan.Trigger) string {
 	if b.Limit == nil || b.When == "at all" || b.Measure == "seen" || b.Measure == "" {
-		return "is found"
+		if b.Direction == "better" {
+			return "is found good"
+		}
+		return "is found wanting"
 	}
 	side := "above"
 	if b.When == "below" {

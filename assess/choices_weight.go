@@ -17,8 +17,8 @@ func (c *inquiry) courseWeights(r *CourseRow, e dossier.Entry[plan.Course]) {
 	}
 	changes, off, lacking := c.courseChanges(e)
 	if len(changes) == 0 && lacking == "" {
-		if r.Leaves {
-			r.Mass = known("mass_off", "mass taken off", 0, "t", field.Assumed, "it leaves things as they are").of("course", e.ID)
+		if r.Leaves || e.Body.MassOff != nil {
+			c.floatsAsBefore(r, e)
 		}
 		return
 	}
@@ -54,6 +54,18 @@ func (c *inquiry) courseWeights(r *CourseRow, e dossier.Entry[plan.Course]) {
 	if out.Verdict == "unstable" {
 		r.GM.Worry, r.GM.Note = 3, out.Reason
 	}
+}
+
+// floatsAsBefore fills the figures of a course that moves no weight.
+func (c *inquiry) floatsAsBefore(r *CourseRow, e dossier.Entry[plan.Course]) {
+	basis, from := basisOf(e.Head, field.Assumed), "no mass is moved"
+	for _, f := range []struct {
+		of   *Figure
+		unit string
+	}{{&r.Mass, "t"}, {&r.Sinkage, "m"}, {&r.Trim, "cm"}, {&r.Heel, "deg"}} {
+		*f.of = known(f.of.Key, f.of.Label, 0, f.unit, basis, from).of("course", e.ID)
+	}
+	r.GM.Note = "as today"
 }
 
 // courseChanges are the weights a course moves, the tonnes off, and what is lacking to work them.

@@ -43,6 +43,7 @@ func (c *inquiry) inDockPage(m MoneyPage) InDockPage {
 	c.watches(&p)
 	if len(p.Found)+len(p.Log) == 0 && !s.in {
 		c.prepare(&p, m)
+		c.untilDock(&p, s)
 		c.inCurrency(&p)
 		return p
 	}

@@ -99,6 +99,10 @@ func (c *inquiry) deadlines(p *InDockPage, s stay) {
 			continue
 		}
 		due := b.Due
+		inside := !s.from.IsZero() && due.Compare(s.from) >= 0 && (s.to.IsZero() || due.Compare(s.to) <= 0)
+		if b.Share == nil && b.Before == nil && !yes(b.Hold) && !inside {
+			continue
+		}
 		switch {
 		case due.IsZero() && b.Share != nil && s.days > 0:
 			due = s.from.AddDays(int(*b.Share*float64(s.days)) - 1)

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"oakum/dossier"
+	"oakum/field"
 	"oakum/plan"
 )
 
@@ -40,4 +41,17 @@ func (c *inquiry) prepare(p *InDockPage, m MoneyPage) {
 	say(c.d.Count("inspection") > 0, "No inspection or hold point is entered.", "Enter what must be looked at before it is closed up, and who looks.", "inspection", "indock")
 	say(c.d.Count("watch") > 0, "Nobody is named to watch her at night in dock.", "Enter who watches which space, and how they are reached.", "watch", "indock")
 	p.Heading = append(p.Heading, fmt.Sprintf("%d of %d things that must stand beforehand do.", ready, steps))
+}
+
+// untilDock counts the days to the window of the plan, and how many it holds.
+func (c *inquiry) untilDock(p *InDockPage, s stay) {
+	if s.from.IsZero() || s.over {
+		return
+	}
+	if n, ok := c.day.DaysUntil(s.from); ok && n > 0 {
+		p.Time = append(p.Time, known("until", "days until the window opens", float64(n)*secondsADay, "d", field.Computed, "opens "+s.from.Words()).of("dock_window", s.window))
+	}
+	if s.days > 0 {
+		p.Time = append(p.Time, known("promised", "days promised", float64(s.days)*secondsADay, "d", field.Computed, s.from.Words()+" to "+s.to.Words()).of("dock_window", s.window))
+	}
 }

@@ -82,17 +82,18 @@ func (it estimateItem) row(sheet string, share float64) EstimateRow {
 	return r
 }
 
-// planItems are the lines of the plan in force: works that belong to no course, or to one that is taken; courses taken that have no priced work;
+// planItems are the lines of the plan in force: works that belong to no course, or to one that is taken; courses taken that have or need no priced work;
 // for a matter not yet settled, a line from its cheapest to its dearest course.
 func (c *inquiry) planItems(p *MoneyPage) []estimateItem {
 	var items []estimateItem
 	unpriced, bare := 0, 0
-	priced := map[string]bool{} // courses with works that have a price
+	priced := map[string]bool{} // works of the plan that have a price, and the courses they belong to
 	for _, w := range dossier.All[plan.Work](c.d) {
 		if !c.inPlan(w) {
 			continue
 		}
 		if s := w.Body.Spent; s != nil && w.Body.State == "done" {
+			priced[w.Body.Course], priced[w.ID] = true, true
 			items = append(items, estimateItem{estimate.Line{Name: w.Body.Name, Likely: s, Kind: "fixed", Share: 1}, "work", w.ID, "what it cost", basisOf(w.Head, field.Documented)})
 			continue
 		}
@@ -104,10 +105,10 @@ func (c *inquiry) planItems(p *MoneyPage) []estimateItem {
 		if l.Kind == "fixed" && w.Body.Shape != "fixed" {
 			bare++
 		}
-		priced[w.Body.Course] = true
+		priced[w.Body.Course], priced[w.ID] = true, true
 		items = append(items, estimateItem{l, "work", w.ID, w.Body.State, basisOf(w.Head, field.Assumed)})
 	}
-	items = append(items, c.courseItems(priced)...)
+	items = append(items, c.courseItems(p, priced)...)
 	if unpriced > 0 {
 		p.Missing = append(p.Missing, Notice{What: count(unpriced, "work of the plan has", "works of the plan have") + " no price: the estimate is too low.", Do: "Give low, likely and high, or a quantity and a rate.", Kind: "work", Page: "money", Worry: 1})
 	}
@@ -127,12 +128,14 @@ func (c *inquiry) inPlan(w dossier.Entry[plan.Work]) bool {
 		return true
 	}
 	if b.Course != "" {
-		return c.takes(b.Course)
+		return c.takes(b.Course) || c.takes(w.ID)
 	}
 	return len(c.plan.Works) == 0 || c.takes(w.ID) || yes(b.Must)
 }
 
-func (c *inquiry) courseItems(priced map[string]bool) []estimateItem {
+// courseItems are the matters: the course taken, where none of its works is priced, or the span of a matter not yet settled. Where the plan lists its
+// works they are the whole of it, and a course that no work names is taken to lie within them.
+func (c *inquiry) courseItems(p *MoneyPage, priced map[string]bool) []estimateItem {
 	var items []estimateItem
 	for _, m := range dossier.All[plan.Matter](c.d) {
 		if m.Body.State == "dropped" {
@@ -147,10 +150,16 @@ func (c *inquiry) courseItems(priced map[string]bool) []estimateItem {
 			}
 		}
 		for _, e := range own {
-			if !taken || !c.takes(e.ID) || priced[e.ID] {
+			byWorks := priced[e.ID] || slices.ContainsFunc(e.Body.Needs, func(id string) bool { return priced[id] })
+			if !c.takes(e.ID) || byWorks {
 				continue
 			}
-			if l, ok := lineFrom(m.Body.Name+": "+e.Body.Name, e.Body.CostLow, e.Body.CostLikely, e.Body.CostHigh, ""); ok {
+			l, ok := lineFrom(m.Body.Name+": "+e.Body.Name, e.Body.CostLow, e.Body.CostLikely, e.Body.CostHigh, "")
+			switch {
+			case !ok || *l.Likely == 0 && or0(l.High) == 0:
+			case len(c.plan.Works) > 0 && len(priced) > 0:
+				p.Missing = append(p.Missing, Notice{What: l.Name + ", likely " + c.money(*l.Likely) + ": no work of the plan names it, so it is taken to lie within the works listed.", Do: "Name the course at its works, or add a work for it.", Kind: "course", ID: e.ID, Page: "money"})
+			default:
 				items = append(items, estimateItem{l, "course", e.ID, "the course taken", basisOf(e.Head, field.Assumed)})
 			}
 		}

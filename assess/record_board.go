@@ -3,10 +3,8 @@ package assess
 import (
 	"cmp"
 	"fmt"
-	"slices"
 
 	"oakum/dossier"
-	"oakum/field"
 	"oakum/plan"
 	"oakum/quantity"
 	"oakum/survey"
@@ -28,7 +26,11 @@ type BoardPaper struct {
 func (c *inquiry) boardPaper(b *Brief) BoardPaper {
 	since := c.lastTold("board")
 	p := BoardPaper{Day: c.day.String(), Snapshot: b.Snapshot, Since: since.String(), Where: []string{}, Worst: worstThree(b.Standing.Worst), Changed: []string{}, Money: []Figure{}, Decide: []Notice{}, IfNot: []string{}}
-	for _, page := range [][]string{b.Standing.Heading, b.Outlook.Heading, b.InDock.Heading} {
+	pages := [][]string{b.Standing.Heading, b.Outlook.Heading}
+	if len(b.InDock.Prepare) == 0 {
+		pages = append([][]string{b.InDock.Heading}, pages...)
+	}
+	for _, page := range pages {
 		p.Where = append(p.Where, page[:min(len(page), 2)]...)
 	}
 	p.Changed = c.changedSince(since)
@@ -146,12 +148,17 @@ func ifNot(b *Brief) []string {
 	if f := b.Outlook.First; f != nil {
 		lines = append(lines, f.Label+": "+f.Text+".")
 	}
-	for _, r := range b.Outlook.Dated[:min(len(b.Outlook.Dated), 3)] {
-		line := r.What + ": " + r.When.Text
-		if r.Water.Basis != field.Unknown && r.Water.Text != "" {
-			line += "; water " + r.Water.Text
+	for _, r := range b.Outlook.Dated {
+		if r.Water.Value == nil || *r.Water.Value <= 0 {
+			continue
 		}
-		lines = append(lines, line+".")
+		line := r.What + ": " + r.When.Text + "; then " + r.Water.Text + " of water"
+		if r.Pumps.Value != nil {
+			line += " against pumps of " + r.Pumps.Text
+		}
+		if lines = append(lines, line+"."); len(lines) == 4 {
+			break
+		}
 	}
-	return slices.Compact(lines)
+	return lines
 }

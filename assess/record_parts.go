@@ -105,30 +105,43 @@ func (c *inquiry) overdueParts() []Notice {
 
 func (c *inquiry) overduePart(e dossier.Entry[plan.Part]) (list []Notice) {
 	name := c.nameOf(e.ID)
-	say := func(what, do string, due quantity.Date, id string, worry int) {
-		list = append(list, Notice{What: name + ": " + what, Do: do, Due: due.String(), Kind: "custody", ID: id, Page: "record", Worry: worry})
-	}
 	chain := c.chainOf(e.ID)
 	if len(chain) == 0 {
 		if !e.Body.TakenOff.IsZero() {
-			say("nobody is written down as holding it", "Enter where it is and who holds it.", e.Body.TakenOff, "", 2)
+			list = append(list, Notice{What: name + ": nobody is written down as holding it", Do: "Enter where it is and who holds it.", Due: e.Body.TakenOff.String(), Kind: "part", ID: e.ID, Page: "record", Worry: 2})
 		}
 		return list
 	}
 	last := chain[len(chain)-1]
 	b := last.Body
 	holder := cmp.Or(b.Holder, b.Where, "its holder")
-	if c.past(b.NextCheck) && b.Checked.Compare(b.NextCheck) < 0 {
-		say("the look at its condition at "+holder+" is overdue", "Look at it, or ask for photographs; enter what was found and the next day.", b.NextCheck, last.ID, 2)
+	n := Notice{Kind: "custody", ID: last.ID, Page: "record"}
+	var what []string
+	say := func(words, do string, due quantity.Date, worry int) {
+		what = append(what, words)
+		if n.Do == "" {
+			n.Do = do
+		}
+		n.Due, n.Worry = earlier(n.Due, due.String()), max(n.Worry, worry)
 	}
 	if c.past(b.Ends) {
-		say("the loan to "+holder+" has ended", "Renew the loan or fetch it.", b.Ends, last.ID, 2)
+		say("the loan ended on "+b.Ends.String(), "Renew the loan or fetch it.", b.Ends, 2)
 	}
-	if quiet := silentSince(b); !quiet.IsZero() && c.past(quiet.AddYears(silence)) {
-		say(holder+" has not answered since "+quiet.String(), "Ask again, in writing.", quiet.AddYears(silence), last.ID, 1)
+	if c.past(b.NextCheck) && b.Checked.Compare(b.NextCheck) < 0 {
+		say("the look at its condition is overdue since "+b.NextCheck.String(), "Look at it, or ask for photographs; enter what was found and the next day.", b.NextCheck, 2)
+	}
+	if quiet := silentSince(b); away(e.Body) && !quiet.IsZero() && c.past(quiet.AddYears(silence)) {
+		say("no answer since "+quiet.String(), "Ask again, in writing.", quiet.AddYears(silence), 1)
+	}
+	if len(what) > 0 {
+		n.What = name + ", with " + holder + ": " + strings.Join(what, ", ")
+		list = append(list, n)
 	}
 	return list
 }
+
+// away tells whether somebody outside holds a part.
+func away(p plan.Part) bool { return p.Fate == "on loan" || p.Fate == "given" || p.Fate == "" }
 
 // silence is how long a holder may go without a word, years: common practice is a line once a year.
 const silence = 1

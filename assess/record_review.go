@@ -59,7 +59,7 @@ func (c *inquiry) reviewRows(p *RecordPage) {
 		r.Subject = s.Subject
 		switch {
 		case !found:
-			r.State = "the sheet is no longer made"
+			r.State = "no sheet of that name is made today"
 		case b.Hash == "":
 			r.State = "no hash was kept, so nobody can tell whether it is the sheet that was signed"
 		case SheetHash(s) != b.Hash:
