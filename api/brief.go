@@ -2,6 +2,7 @@ package api
 
 import (
 	"context"
+	"errors"
 	"net/http"
 	"net/url"
 
@@ -11,6 +12,7 @@ import (
 	"oakum/assess"
 	"oakum/calc"
 	"oakum/dossier"
+	"oakum/field"
 	"oakum/quantity"
 )
 
@@ -72,7 +74,7 @@ func (s *Server) briefRoutes(api huma.API) {
 			return answer(sheet), nil
 		})
 	huma.Register(api, huma.Operation{OperationID: "check", Method: http.MethodGet, Path: "/check", Summary: "What is missing, inconsistent or past its date", Tags: []string{"brief"}},
-		func(_ context.Context, q *asOf) (*body[[]dossier.Finding], error) {
+		func(_ context.Context, q *AsOf) (*body[[]dossier.Finding], error) {
 			var day quantity.Date
 			if q.Day != "" {
 				day, _ = quantity.ParseDate(q.Day)
@@ -91,6 +93,21 @@ func (s *Server) shipRoutes(api huma.API) {
 				return nil, err
 			}
 			d, err := b.Drawing()
+			var unknown *field.Error
+			if errors.As(err, &unknown) {
+				return answer(undrawn()), nil
+			}
 			return answer(d), problem(err)
 		})
+}
+
+// undrawn is the drawing of a ship whose lines are not entered yet: nothing known is an answer, not a fault of the request.
+func undrawn() *assess.Drawing {
+	return &assess.Drawing{
+		Profile:  assess.DrawnProfile{Outline: []assess.XY{}, Deck: []assess.XY{}, Waterlines: []assess.DrawnLine{}},
+		Plan:     assess.DrawnPlan{Outline: []assess.XY{}, Waterlines: []assess.DrawnLine{}},
+		Shell:    assess.DrawnShell{Edge: []assess.XY{}, Lines: []assess.DrawnLine{}},
+		Sections: []assess.DrawnSection{}, Frames: []assess.DrawnFrame{}, Strakes: []assess.DrawnStrake{}, Spaces: []assess.DrawnSpace{},
+		Marks: []assess.Mark{},
+	}
 }

@@ -103,6 +103,9 @@ func (c *inquiry) fitInput(b plan.Dock, s *afloatState) (in docking.FitIn, given
 	if pr.BelowBaseline != nil {
 		in.Ship.Appendage = *pr.BelowBaseline
 	}
+	if pr.AirDraft != nil {
+		in.Ship.AirDraft = new(*pr.AirDraft - min(s.fwd, s.aft))
+	}
 	in.Ship.Mass = new(s.hydro.Displacement)
 	if pr.KeelFwd != nil && pr.KeelAft != nil && *pr.KeelFwd > *pr.KeelAft {
 		in.Ship.KeelLength = new(*pr.KeelFwd - *pr.KeelAft)

@@ -30,7 +30,8 @@ var Assumptions = []string{
 	"Shore power is off in 5 % of the cases in which it is needed, a pump on own power fails to start in 10 %, an alarm brings somebody in 80 % (from memory).",
 	"A leak can be stopped afloat in 70 % of cases (from memory).",
 	"An emergency docking costs about twice a planned one (common practice); no dock is free at once in a quarter of cases, and she is lost waiting in 5 % of those (from memory).",
-	"A plate first lets water in when 2 mm of its mean thickness are left, since pits go before the mean, and through a hole of 8 mm (from memory). Half of idle underwater valves and blanks let water by after 40 years (from memory).",
+	"A plate first lets water in when 2 mm of its mean thickness are left, since pits go before the mean, and through a hole of 8 mm (from memory). Half of idle underwater valves and blanks let water by after 40 years, at first a fiftieth of the open hole (from memory).",
+	"A part that has outlived its reckoned life is taken for a better one of its kind (outlook.outlived). Leaks that the pumps take at a quarter of what they give are nursed and send her to no dock.",
 	"Prices rise 3 % a year; money is discounted at 3.5 % a year; costs of works move together with a correlation of 0.2 (from memory).",
 }
 
@@ -46,6 +47,9 @@ func (c *inquiry) modelOf(parts []lifePart) *futures.Model {
 			z := c.zoneIndex(m, zones, p.zone)
 			part.Life = futures.Weibull{}
 			part.Wastage = &futures.Wastage{Left: p.wastage.left(), LeftSD: p.wastage.sd, Zone: z, Factor: p.wastage.rate / m.Zones[z].Rate}
+		}
+		if p.spread > 0 {
+			part.FlowSpread = p.spread
 		}
 		if p.flow > 0 {
 			part.Space = c.spaceIndex(m, spaces, p.space)

@@ -6,6 +6,7 @@ import (
 	"oakum/dossier"
 	"oakum/field"
 	"oakum/formula/gland"
+	"oakum/formula/reliability"
 	"oakum/futures"
 	"oakum/ship"
 )
@@ -18,7 +19,7 @@ type lifePart struct {
 	due                          due
 	law                          futures.Weibull
 	wastage                      *wastage
-	flow                         float64 // m3/s at its failing; 0 lets no water in
+	flow, spread                 float64 // m3/s at its failing, 0 lets no water in; logarithmic standard deviation
 	flowFigure                   Figure
 	sheet, note                  string
 	worry                        int
@@ -29,6 +30,8 @@ const (
 	through     = 2e-3 // m, mean thickness at which pits are through; from memory
 	firstHole   = 8e-3 // m, diameter of the first hole where a plate wears through; from memory
 	valveLife   = 40.0 // years by which half of idle underwater valves, blanks and plugs let water by; from memory
+	weep        = 0.02 // a valve or blank that lets by first passes so much of what the open hole would; from memory
+	weepSpread  = 1.5  // logarithmic standard deviation of that: one in two hundred fails at once; from memory
 	valveShape  = 2.0
 	coatingLife = 12.0 // years of a good epoxy on static immersed steel; common practice: 10 to 15
 	setLife     = 20.0 // years of an impressed-current set; from memory
@@ -121,7 +124,7 @@ func (c *inquiry) glandParts(s StandingPage) []lifePart {
 			age = life // a gland nobody dated is taken at the end of its reckoned life
 		}
 		p := lifePart{kind: "gland", id: r.ID, name: e.Body.Name, place: r.Place, space: e.Body.Space, group: "glands", due: r.due,
-			law: weibull(life, shape, age), sheet: r.Chance.Sheet, worry: r.Age.Worry}
+			law: c.outlived(life, shape, age), sheet: r.Chance.Sheet, worry: r.Age.Worry}
 		if p.due == never {
 			p.due = c.dueOf(p.law)
 		}
@@ -188,10 +191,10 @@ func (c *inquiry) openingParts(s StandingPage) []lifePart {
 		if r.Sound.Value != nil {
 			good = *r.Sound.Value
 		}
-		// A second sound barrier must fail too: the hazards of independent barriers multiply, which a longer life of the same shape stands for.
-		law := weibull(median*(1+max(good-1, 0)), shape, age)
+		// A second sound barrier must fail too: a longer life of the same shape stands for that.
+		law := c.outlived(median*(1+max(good-1, 0)), shape, age)
 		p := lifePart{kind: "opening", id: r.ID, name: r.Name, place: r.Place, space: r.Space, group: "openings", law: law, due: c.dueOf(law),
-			flow: r.flow, flowFigure: r.Flow, sheet: r.Flow.Sheet, worry: r.Sound.Worry}
+			flow: r.flow * weep, spread: weepSpread, flowFigure: r.Flow, sheet: r.Flow.Sheet, worry: r.Sound.Worry}
 		list = append(list, p)
 	}
 	return list
@@ -207,7 +210,7 @@ func (c *inquiry) repairParts() []lifePart {
 			continue
 		}
 		life, _ := b.Fitted.YearsUntil(expires)
-		law := weibull(max(life, 1), 2, age)
+		law := c.outlived(max(life, 1), 2, age)
 		list = append(list, lifePart{kind: "repair", id: e.ID, name: b.Name, place: b.Place.String(), space: c.spaceAt(c.locator().Locate(b.Place)), group: "repairs", law: law, due: c.dueOf(law), worry: 1,
 			flowFigure: unknown("flow", "water", "the hole behind is not entered").of("repair", e.ID)})
 		if b.Area != nil {
@@ -223,7 +226,7 @@ func (c *inquiry) repairParts() []lifePart {
 		}
 		expires := expiryOf(b.Expires, b.Fitted)
 		life, _ := b.Fitted.YearsUntil(expires)
-		law := weibull(max(life*2, 1), 3, age) // half of doublers leak at an edge by twice the age they are reckoned good for; from memory
+		law := c.outlived(max(life*2, 1), 3, age) // half of doublers leak at an edge by twice the age they are reckoned good for; from memory
 		p := lifePart{kind: "doubler", id: e.ID, name: "doubler " + b.Name, place: b.Place.String(), space: c.spaceAt(c.locator().Locate(b.Place)), group: "doublers", law: law, due: c.dueOf(law), worry: 1}
 		p.flow, p.flowFigure = c.areaFlow("doubler", e.ID, b.Name, math.Pi/4*firstHole*firstHole, c.locator().Locate(b.Place))
 		list = append(list, p)
@@ -255,7 +258,7 @@ func (c *inquiry) coatingParts() []lifePart {
 		if b.DesignLife != nil {
 			life = *b.DesignLife
 		}
-		law := weibull(life, shape, age)
+		law := c.outlived(life, shape, age)
 		list = append(list, lifePart{kind: "coating_zone", id: e.ID, name: "coating of " + b.Name, place: b.Place.String(), group: "coating", law: law, due: c.dueOf(law), flowFigure: noWater("coating_zone", e.ID)})
 	}
 	return list
@@ -280,6 +283,17 @@ func (c *inquiry) lifeOf(sort, id string, median, shape float64) (float64, float
 		}
 	}
 	return median, shape
+}
+
+// outlived is the life from today of a part that has reached its age: lasting so long is evidence that it is a better one of its kind, as
+// outlook.outlived counts it.
+func (c *inquiry) outlived(median, shape, age float64) futures.Weibull {
+	if age <= 0 {
+		return weibull(median, shape, 0)
+	}
+	in := reliability.OutlivedPart.New()
+	in.DesignLife, in.Shape, in.Age = median, shape, age
+	return c.lawOf(outlivedDue(c.day, in))
 }
 
 // weibull is a life by its median.

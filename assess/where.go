@@ -2,7 +2,6 @@ package assess
 
 import (
 	"math"
-	"strings"
 	"sync"
 
 	"oakum/dossier"
@@ -56,38 +55,9 @@ func (s *surface) GirthAt(x, z float64) (girth float64, ok bool) {
 
 // LocatorOf makes the locator of a ship from whatever of frames, strakes, hull and spaces is entered.
 func LocatorOf(d *dossier.Dossier, hull *hullform.Hull) ship.Locator {
-	var l ship.Locator
-	var lbp *float64
-	if p, ok := dossier.One[ship.Particulars](d); ok {
-		lbp = p.Body.LBP
-	}
-	if f, ok := dossier.One[ship.FrameSystem](d); ok {
-		if frames, err := ship.NewFrames(f.Body, lbp); err == nil {
-			l.Frames = &frames
-		}
-	}
-	if all := dossier.All[ship.Strake](d); len(all) > 0 {
-		strakes := make([]ship.Strake, len(all))
-		for i, e := range all {
-			strakes[i] = e.Body
-		}
-		shell := ship.NewShell(strakes)
-		l.Shell = &shell
-	}
+	l := dossier.Locator(d)
 	if hull != nil {
 		l.Hull = newSurface(hull)
 	}
-	l.Boxes = map[string]ship.Box{}
-	for _, e := range dossier.All[ship.Compartment](d) {
-		c := e.Body
-		l.Boxes[strings.ToLower(c.Name)] = ship.Box{X0: or(c.X0), X1: or(c.X1), Y0: or(c.Y0), Y1: or(c.Y1), Z0: or(c.Z0), Z1: or(c.Z1)}
-	}
 	return l
-}
-
-func or(p *float64) float64 {
-	if p == nil {
-		return math.NaN()
-	}
-	return *p
 }

@@ -27,12 +27,15 @@ func keepOrder(m *Model, p *Plan) []int {
 }
 
 // bill draws what the works of the scope cost once the steel is seen, into r.cost, and returns the sum of works, the days, and the fixed part.
-func (r *runner) bill(use int) (works, days, fixed float64) {
+func (r *runner) bill(use int, does func(w int) bool) (works, days, fixed float64) {
 	c, f := r.s.uniforms(r.vars.price, 0, use)
 	common := normal(c)
 	share, own := math.Sqrt(r.m.Dock.Correlate), math.Sqrt(1-r.m.Dock.Correlate)
 	for _, w := range r.scope {
 		work := &r.m.Works[w]
+		if does != nil && !does(w) {
+			continue
+		}
 		u, g := r.s.uniforms(r.vars.price, 1+w, use)
 		x := share*common + own*normal(u)
 		r.cost[w] = work.Cost.At(0.5 * math.Erfc(-x/math.Sqrt2))
@@ -102,7 +105,7 @@ func (r *runner) dock(at float64, o *Outcome) {
 	if !first {
 		use = 1 + int(at)
 	}
-	works, days, fixed := r.bill(use)
+	works, days, fixed := r.bill(use, nil)
 	money, extra := r.triggers(at, o, first)
 	works, days = max(works+money, 0), max(days+extra, 0)
 	keep := len(r.scope)
@@ -175,19 +178,23 @@ func (r *runner) emergency(p int, at float64, o *Outcome) bool {
 		r.lose(at, o)
 		return false
 	}
-	works, days, fixed := r.bill(1<<16 + r.used[p])
+	works, days, fixed := r.bill(1<<16+r.used[p], func(w int) bool { return r.urgent(w, p) })
 	a, _ := r.s.uniforms(r.vars.price, 1<<12, 1<<16+r.used[p])
 	away := days + r.m.Dock.Away.At(a)
 	r.pay(at, r.m.Dock.Emergency*(works+fixed+days*r.m.Dock.DayRate), away, o)
 	r.say(at, "she goes to dock in an emergency", p)
 	for _, w := range r.scope {
-		r.renew(w, at)
+		if r.urgent(w, p) {
+			r.renew(w, at)
+		}
 	}
 	r.wet[p] = false
 	r.again(p, at, &r.lives[p].renewed)
-	r.due = math.Inf(1) // the emergency did what was planned
-	if r.plan.Dock >= 0 && r.plan.Again > 0 {
-		r.due = at + r.plan.Again
-	}
 	return true
+}
+
+// urgent tells whether an emergency docking for part p does a work: a must, or one that renews the part.
+func (r *runner) urgent(w, p int) bool {
+	work := &r.m.Works[w]
+	return work.Must || slices.Contains(work.Parts, p)
 }

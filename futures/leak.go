@@ -17,6 +17,10 @@ func (r *runner) fail(p int, at float64, o *Outcome) bool {
 	flow := part.Flow * math.Exp(part.FlowSpread*normal(u))
 	end := r.flooded(part.Space, flow, v, p)
 	switch end {
+	case trickle:
+		r.say(at, "lets a little water in; the pumps hardly notice", p)
+		r.nurse(p, at, o)
+		return true
 	case held:
 		r.say(at, "lets water in; the pumps hold it", p)
 		return r.mendOrDock(p, at, o)
@@ -46,9 +50,10 @@ func (r *runner) quiet(p int, at float64, o *Outcome) {
 type ending int
 
 const (
-	held   ending = iota // the pumps win
-	caught               // they lose, but somebody is there in time
-	filled               // the space fills before anybody is there
+	trickle ending = iota // the pumps take it at a quarter of what they give
+	held                  // the pumps win
+	caught                // they lose, but somebody is there in time
+	filled                // the space fills before anybody is there
 )
 
 // flooded works out how water at that flow ends in a space: against the pumps that run, then against the time until somebody acts.
@@ -62,7 +67,10 @@ func (r *runner) flooded(space int, flow, v float64, p int) ending {
 	if b >= sp.OwnFail {
 		pumps += sp.Own
 	}
-	if flow <= pumps {
+	switch {
+	case flow <= pumps/4:
+		return trickle
+	case flow <= pumps:
 		return held
 	}
 	hours := sp.Critical / (flow - pumps) / 3600
@@ -101,6 +109,15 @@ func (r *runner) mendOrDock(p int, at float64, o *Outcome) bool {
 		return true
 	}
 	return r.emergency(p, at, o)
+}
+
+// nurse lives with a small leak: it is patched, or pumped until it is worse, and never sends her to dock by itself.
+func (r *runner) nurse(p int, at float64, o *Outcome) {
+	part := &r.m.Parts[p]
+	_, v := r.s.uniforms(r.vars.chance, p, 1<<20+r.used[p])
+	o.Cost += part.Patch.At(v) * r.present(at)
+	r.wet[p] = true
+	r.again(p, at, &r.lives[p].patched)
 }
 
 func (r *runner) lose(at float64, o *Outcome) {

@@ -58,7 +58,7 @@ func TestRenewalIsAgeReplacement(t *testing.T) {
 	m := &Model{
 		Years:  200,
 		Parts:  []Part{{Name: "gland", Group: "glands", Life: Weibull{2.5, 10, 0}, Renewed: Weibull{2.5, 10, 0}, Flow: 1e-3, Space: 0}},
-		Spaces: []Space{{Shore: 1}},
+		Spaces: []Space{{Shore: 2e-3}}, // the pumps hold the leak, but it is no trickle: she must dock
 		Works:  []Work{{Name: "repack", Cost: Certain(1), Parts: []int{0}}},
 		Dock:   DockTerms{Emergency: 5},
 	}
