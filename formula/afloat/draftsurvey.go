@@ -6,6 +6,7 @@ import (
 
 	"oakum/calc"
 	"oakum/field"
+	"oakum/formula/hullform"
 	"oakum/source"
 )
 
@@ -32,6 +33,7 @@ type DraftSurveyIn struct {
 	LBP          float64       `key:"lbp" unit:"m" symbol:"L" over:"0" max:"500" label:"length between perpendiculars"`
 	WaterDensity float64       `key:"water_density" unit:"kg/m3" symbol:"rho" default:"1025" min:"990" max:"1035" label:"density of the water she floats in"`
 	TableDensity float64       `key:"table_density" unit:"kg/m3" symbol:"rho_t" default:"1025" min:"990" max:"1035" label:"density the table is for"`
+	Hull         *Hull         `key:"hull" label:"hull, instead of a table or beside it"`
 	Table        []Hydrostatic `key:"table" symbol:"table" optional:"yes" most:"1000" label:"hydrostatic table"`
 	MCTPlus      *float64      `key:"mct_plus" unit:"t.m/cm" symbol:"MCT1" over:"0" max:"100000" label:"moment to change trim half a metre deeper"`
 	MCTMinus     *float64      `key:"mct_minus" unit:"t.m/cm" symbol:"MCT2" over:"0" max:"100000" label:"moment to change trim half a metre shallower"`
@@ -62,6 +64,7 @@ type DraftSurveyOut struct {
 	Second           *float64 `key:"second_correction" unit:"t" symbol:"c2" label:"second trim correction"`
 	ListCorrection   *float64 `key:"list_correction" unit:"t" symbol:"c3" label:"list correction"`
 	DisplacementHere *float64 `key:"displacement_table" unit:"t" symbol:"Wt" label:"displacement at the table's density"`
+	DisplacementHull *float64 `key:"displacement_hull" unit:"t" symbol:"Wh" label:"displacement of the trimmed, bent form itself"`
 	Displacement     float64  `key:"displacement" unit:"t" symbol:"W" label:"displacement"`
 	Uncertainty      float64  `key:"uncertainty" unit:"t" symbol:"dW" label:"at best known to plus or minus" expr:"0.005*W"`
 
@@ -72,7 +75,8 @@ type DraftSurveyOut struct {
 //
 // Means of the sides; each mark brought to its perpendicular along the trim; (F + A + 6 M)/8 for hog or sag; the table there; the first trim
 // correction for the layer between the table's and her own centre of flotation, the second for its shift with trim, one for list; and the
-// density of the water. Source: UK P&I Club; UN ECE/ENERGY/19. At best half a per cent of the displacement.
+// density of the water. With the hull, the form itself bent by the hog and cut at the drafts. Source: UK P&I Club; UN ECE/ENERGY/19. At best half a
+// per cent of the displacement.
 var DraftSurvey = calc.Formula[DraftSurveyIn, DraftSurveyOut]{
 	ID:       "afloat.draft-survey",
 	Title:    "Displacement from the draft marks",
@@ -82,17 +86,26 @@ var DraftSurvey = calc.Formula[DraftSurveyIn, DraftSurveyOut]{
 	Sources:  []source.Ref{{Key: "ukpandi-draught"}, {Key: "unece-19"}},
 	Fn:       draftSurvey,
 	Steps:    draftSurveySteps,
+	Samples:  1000,
 }
 
 func draftSurvey(in DraftSurveyIn) (out DraftSurveyOut, err error) {
 	if err = out.readings(in); err != nil {
 		return out, err
 	}
+	if in.Hull != nil {
+		if err = out.fromHull(&in); err != nil {
+			return out, err
+		}
+	}
 	if len(in.Table) == 0 {
 		return out, field.Refuse("table", "table is missing: give at least two rows of the hydrostatic table, or the hull")
 	}
 	if err = out.fromTable(in); err != nil {
 		return out, err
+	}
+	if out.DisplacementHull != nil {
+		out.compare()
 	}
 	out.Uncertainty = 0.005 * out.Displacement
 	out.doubt(in)
@@ -271,6 +284,43 @@ func lookUp(table []Hydrostatic, draft float64, where string) (row Hydrostatic, 
 	return row, field.Refuse("table", "the table reaches from %v to %v; the draft %s is %v", field.Q("", table[0].Draft, "m"), field.Q("", table[len(table)-1].Draft, "m"), where, field.Q("", draft, "m"))
 }
 
+// fromHull cuts the hull, bent as she is, at the drafts read; where no table is given it makes one of the hull on even keel.
+func (out *DraftSurveyOut) fromHull(in *DraftSurveyIn) error {
+	form, warnings, err := in.Hull.Form(&in.LBP)
+	if err != nil {
+		return err
+	}
+	out.Warnings = append(out.Warnings, warnings...)
+	if len(in.Table) == 0 {
+		if in.Table, err = hydrostaticTable(form, out.QuarterMean, in.TableDensity); err != nil {
+			return err
+		}
+	}
+	bent, err := form.Hogged(out.Hog)
+	if err != nil {
+		return field.Refuse("marks", "%v", err)
+	}
+	heel := 0.0
+	if out.List != nil {
+		heel = *out.List
+	}
+	q, err := bent.Hydrostatics(hullform.Attitude{Draft: (out.DraftFwd + out.DraftAft) / 2, Trim: out.Trim, Heel: heel}, in.WaterDensity)
+	if err != nil {
+		return refusal("marks", err)
+	}
+	out.DisplacementHull = &q.Mass
+	return nil
+}
+
+// compare takes the hull's own displacement and says where table and corrections stray from it.
+func (out *DraftSurveyOut) compare() {
+	by := out.Displacement
+	out.Displacement = *out.DisplacementHull
+	if d := by/out.Displacement - 1; math.Abs(d) > 0.005 {
+		out.Warnings = append(out.Warnings, fmt.Sprintf("table and corrections give %.5g t, %.1f %% from the hull itself: check that hull, table, keel thickness and marks belong together", by/1000, 100*d))
+	}
+}
+
 // doubt says what makes the survey weaker than it looks.
 func (out *DraftSurveyOut) doubt(in DraftSurveyIn) {
 	warn := func(format string, a ...any) { out.Warnings = append(out.Warnings, fmt.Sprintf(format, a...)) }
@@ -333,7 +383,10 @@ func draftSurveySteps(in DraftSurveyIn, out DraftSurveyOut) []calc.Step {
 		steps = append(steps, calc.Step{Symbol: "c3", Value: *out.ListCorrection, Unit: "kg", Text: "list correction 6 (TPC1 - TPC2)(d1 - d2) in table units, at the midship drafts of the sides"})
 		total += "+c3"
 	}
-	return append(steps,
-		calc.Step{Symbol: "Wt", Formula: total, Value: *out.DisplacementHere, Unit: "kg", Text: "displacement at the table's density"},
-		calc.Step{Symbol: "W", Formula: "Wt*rho/rho_t", Value: out.Displacement, Unit: "kg", Text: "displacement in this water"})
+	steps = append(steps, calc.Step{Symbol: "Wt", Formula: total, Value: *out.DisplacementHere, Unit: "kg", Text: "displacement at the table's density"})
+	if out.DisplacementHull != nil {
+		return append(steps, calc.Step{Symbol: "Wh", Value: *out.DisplacementHull, Unit: "kg", Text: "hull bent by the hog and cut at the drafts"},
+			calc.Step{Symbol: "W", Formula: "Wh", Value: out.Displacement, Unit: "kg", Text: "displacement: the hull's own"})
+	}
+	return append(steps, calc.Step{Symbol: "W", Formula: "Wt*rho/rho_t", Value: out.Displacement, Unit: "kg", Text: "displacement in this water"})
 }

@@ -115,6 +115,33 @@ func TestDraftSurveyBox(t *testing.T) {
 	})
 }
 
+// Identity: with the hull the displacement of a box, bent and trimmed, is its own: a parabola of hog takes off two thirds of itself.
+func TestDraftSurveyHull(t *testing.T) {
+	v := DraftSurvey.New()
+	v.LBP, v.Hull = 60, new(box(60, 12, 6))
+	v.Hull.Offsets.Stations = []float64{0, 6, 12, 18, 24, 30, 36, 42, 48, 54, 60}
+	v.Hull.Offsets.HalfBreadths = nil
+	for range v.Hull.Offsets.Stations {
+		v.Hull.Offsets.HalfBreadths = append(v.Hull.Offsets.HalfBreadths, []float64{6, 6})
+	}
+	const hog = 0.06
+	v.Marks = marks(2.7, 60, 3-hog, 30, 3.3, 0)
+	v.Marks = append(v.Marks[:2:2], append([]Mark{{"mid", "port", 3 - hog + 0.05, 30}, {"mid", "starboard", 3 - hog - 0.05, 30}}, v.Marks[4:]...)...)
+	v.Beam = new(12.0)
+	out, err := DraftSurvey.Fn(v)
+	if err != nil {
+		t.Fatal(err)
+	}
+	exact := 738 * (3 - hog*2/3)
+	if math.Abs(*out.DisplacementHull/1000-exact) > 0.001*exact {
+		t.Errorf("%.2f t, closed form %.2f t", *out.DisplacementHull/1000, exact)
+	}
+	if out.Displacement != *out.DisplacementHull || math.Abs(*out.DisplacementHere-out.Displacement) > 738e3*hog/6 {
+		t.Errorf("table and corrections %.1f t, hull %.1f t", *out.DisplacementHere/1000, out.Displacement/1000)
+	}
+	agrees(t, "list", *out.List, "deg", math.Atan(0.1/12)/degree, 1e-6)
+}
+
 func TestDraftSurveyRefuses(t *testing.T) {
 	for name, c := range map[string]struct {
 		field string

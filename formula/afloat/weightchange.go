@@ -30,6 +30,13 @@ type WeightChangeIn struct {
 	MCT          *float64 `key:"mct" unit:"t.m/cm" symbol:"MCT" over:"0" max:"100000" label:"moment to change trim"`
 	GM           *float64 `key:"gm" unit:"m" symbol:"GM" min:"-20" max:"100" label:"GM before, less free surfaces"`
 	KG           *float64 `key:"kg" unit:"m" symbol:"KG" min:"0" max:"80" label:"centre of gravity above the keel before"`
+	Hull         *Hull    `key:"hull" label:"hull, to find the new state of rest"`
+	Mass         *float64 `key:"mass" unit:"t" symbol:"Wm" over:"0" max:"600000" label:"mass before" help:"with a hull"`
+	LCG          *float64 `key:"lcg" unit:"m" symbol:"xg" min:"-50" max:"500" label:"centre of gravity before, from the after perpendicular" help:"with a hull"`
+	VCG          *float64 `key:"vcg" unit:"m" symbol:"zg" min:"-20" max:"100" label:"centre of gravity before, above the baseline" help:"with a hull"`
+	TCG          float64  `key:"tcg" unit:"m" symbol:"yg" default:"0" min:"-30" max:"30" label:"centre of gravity before, to port" help:"with a hull"`
+	FreeSurface  float64  `key:"free_surface_moment" unit:"t.m" symbol:"FSM" default:"0" min:"0" max:"10000000" label:"free-surface moment of slack tanks" help:"with a hull"`
+	Density      float64  `key:"water_density" unit:"kg/m3" symbol:"rho" default:"1025" min:"500" max:"1500" label:"density of the water" help:"with a hull"`
 }
 
 // WeightChangeOut is how she floats afterwards. Results that need values not given are absent.
@@ -53,7 +60,8 @@ type WeightChangeOut struct {
 // WeightChange is what weights on and off do to drafts, trim, heel and the centre of gravity.
 //
 // By hand: sinkage = sum m / TPC, change of trim = sum m (xf - x) / MCT shared out about the centre of flotation, tan heel = sum m y / (W GM). It
-// holds for changes small beside the ship (one twentieth), as TPC, MCT, KM and the centre of flotation move with the draft. Source: Derrett.
+// holds for changes small beside the ship (one twentieth), as TPC, MCT, KM and the centre of flotation move with the draft. Source: Derrett. With the hull:
+// the state of rest before and after.
 var WeightChange = calc.Formula[WeightChangeIn, WeightChangeOut]{
 	ID:       "afloat.weight-change",
 	Title:    "Weights on and off",
@@ -64,9 +72,13 @@ var WeightChange = calc.Formula[WeightChangeIn, WeightChangeOut]{
 	Cautions: []calc.Caution{calc.Stability},
 	Fn:       weightChange,
 	Steps:    weightChangeSteps,
+	Samples:  1000,
 }
 
 func weightChange(in WeightChangeIn) (out WeightChangeOut, err error) {
+	if in.Hull != nil {
+		return weightChangeWithHull(in)
+	}
 	if err = particulars(in); err != nil {
 		return out, err
 	}
@@ -185,6 +197,9 @@ func judgeChange(in WeightChangeIn, out *WeightChangeOut) {
 }
 
 func weightChangeSteps(in WeightChangeIn, out WeightChangeOut) []calc.Step {
+	if in.Hull != nil {
+		return weightChangeHullSteps(in, out)
+	}
 	steps := []calc.Step{
 		{Symbol: "dW", Formula: "sum(ch, #.m)", Value: out.MassChange, Unit: "kg", Text: "weight on less weight off"},
 		{Symbol: "s", Formula: "dW/TPC", Value: out.Sinkage, Unit: "m", Text: "sinkage"},

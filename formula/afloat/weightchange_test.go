@@ -121,6 +121,41 @@ func TestWeightChangeRefuses(t *testing.T) {
 	}
 }
 
+// Computed, closed form for a box: the state of rest after a weight comes on; and for a small weight the hand formula says the same.
+func TestWeightChangeHull(t *testing.T) {
+	v := WeightChange.New()
+	v.Hull, v.Mass, v.LCG, v.VCG = new(box(60, 12, 6)), in(2214, "t"), new(30.0), new(4.6)
+	v.Changes = []Change{{Mass: *in(73.8, "t"), X: 30, Z: new(4.6)}}
+	out, err := WeightChange.Fn(v)
+	if err != nil {
+		t.Fatal(err)
+	}
+	agrees(t, "sinkage", out.Sinkage, "cm", 10, 1e-6)
+	agrees(t, "GM", *out.GM, "m", 3.1/2+144/(12*3.1)-4.6, 1e-6)
+	v.Changes = []Change{{Mass: *in(5, "t"), X: 40, Y: 0.5, Z: new(6.0)}}
+	if out, err = WeightChange.Fn(v); err != nil {
+		t.Fatal(err)
+	}
+	h := WeightChange.New()
+	h.LBP, h.LCF, h.TPC, h.MCT = new(60.0), new(30.0), in(7.38, "t/cm"), in(2214*(1.5+100-4.6)/6000, "t.m/cm")
+	h.DraftFwd, h.DraftAft, h.Displacement, h.GM, h.KG, h.Changes = new(3.0), new(3.0), in(2214, "t"), new(0.9), new(4.6), v.Changes
+	hand, err := WeightChange.Fn(h)
+	if err != nil {
+		t.Fatal(err)
+	}
+	agrees(t, "trim by hand", hand.TrimChange, "cm", out.TrimChange*100, 0.02)
+	agrees(t, "heel by hand", *hand.Heel, "deg", *out.Heel/degree, 0.005)
+	agrees(t, "centre of gravity by hand", *hand.VCG, "m", *out.VCG, 1e-9)
+	v.Changes[0].Z = nil
+	if _, err := WeightChange.Fn(v); !refused(err, "changes[0].z") {
+		t.Errorf("no height: %v", err)
+	}
+	v.Changes = []Change{{Name: "gun", Mass: *in(400, "t"), X: 30, Z: new(9.0)}}
+	if out, err = WeightChange.Fn(v); err == nil && out.Verdict != "unstable" {
+		t.Errorf("400 t at 9 m: %q", out.Verdict)
+	}
+}
+
 func ExampleWeightChange() {
 	v := WeightChange.New()
 	v.LBP, v.LCF, v.TPC, v.MCT = new(120.0), new(60.0), new(10e5), new(250e5) // m, kg/m, kg m/m

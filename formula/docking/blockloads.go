@@ -231,14 +231,14 @@ func (out *BlocksOut) judge(in BlocksIn, held bool) {
 		out.Verdict = Unsafe
 		out.Reason = fmt.Sprintf("UNSAFE: a limit is overstepped: %.0f kN on a block at %.2f m, %.0f kN/m on the line, %.2f MPa", *out.Peak/1e3, *out.PeakX, *out.LineLoad/1e3, *out.Pressure/1e6)
 		if crushed > 0 {
-			out.Reason += fmt.Sprintf("; %d blocks crushed", crushed)
+			out.Reason += fmt.Sprintf("; blocks crushed: %d", crushed)
 		}
 		out.Change = "What would change it: " + ways + "."
 	case out.Used == nil:
 		out.Verdict, out.Reason = Marginal, fmt.Sprintf("NOT SHOWN SAFE: the largest load is %.0f kN, and nothing is known of what blocks or floor may carry", *out.Peak/1e3)
 		out.Change = "Give block_limit, floor_limit or the yield of the layers."
 	case *out.Used > 0.9 || len(out.Lifted) > 0:
-		out.Verdict, out.Reason = Marginal, fmt.Sprintf("MARGINAL: %.0f %% of a limit used, %d blocks carry nothing", *out.Used*100, len(out.Lifted))
+		out.Verdict, out.Reason = Marginal, fmt.Sprintf("MARGINAL: %.0f %% of a limit used, blocks that carry nothing: %d", *out.Used*100, len(out.Lifted))
 		out.Change = "What would change it: " + ways + "."
 	default:
 		out.Verdict, out.Reason = Safe, fmt.Sprintf("Safe by these figures: %.0f %% of the nearest limit used", *out.Used*100)
