@@ -7,6 +7,8 @@ import (
 	"oakum/calc"
 	"oakum/formula/afloat"
 	"oakum/formula/berth"
+	"oakum/formula/choice"
+	"oakum/formula/coating"
 	"oakum/formula/docking"
 	"oakum/formula/estimate"
 	"oakum/formula/flooding"
@@ -29,6 +31,8 @@ func Methods() []calc.Method {
 	return slices.Concat(
 		afloat.Methods(),
 		berth.Methods(),
+		choice.Methods(),
+		coating.Methods(),
 		docking.Methods(),
 		estimate.Methods(),
 		flooding.Methods(),
