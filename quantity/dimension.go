@@ -35,6 +35,7 @@ const (
 	DimAngle          Dimension = "angle"
 	DimAngularRate    Dimension = "angle per time"
 	DimTemperature    Dimension = "temperature"
+	DimTempStep       Dimension = "temperature difference"
 	DimViscosity      Dimension = "viscosity"
 	DimPower          Dimension = "power"
 	DimEnergy         Dimension = "energy"
