@@ -106,7 +106,7 @@ func (c *inquiry) triggerSentence(b plan.Trigger) string {
 		worth = append(worth, c.money(*b.Money))
 	}
 	if b.Days != nil {
-		worth = append(worth, quantity.Format(*b.Days, "d", -1))
+		worth = append(worth, inWhole(*b.Days, "d", "day", "days"))
 	}
 	if len(worth) > 0 {
 		s += ", " + verb + strings.Join(worth, " and ")
@@ -115,7 +115,7 @@ func (c *inquiry) triggerSentence(b plan.Trigger) string {
 		s += ", decided by " + b.Decider
 	}
 	if b.Hours != nil {
-		s += " within " + quantity.Format(*b.Hours, "h", -1)
+		s += " within " + inWhole(*b.Hours, "h", "hour", "hours")
 	}
 	return s + "."
 }
@@ -149,6 +149,19 @@ func limitWords(b plan.Trigger) string {
 		unit = ""
 	}
 	return strings.TrimSpace(fmt.Sprintf("is found with its %s %s %g %s", b.Measure, side, *b.Limit, unit))
+}
+
+// inWhole prints a time in words, without figures that nobody meant.
+func inWhole(base float64, unit, one, many string) string {
+	x, err := quantity.FromBase(base, unit)
+	if err != nil {
+		return "an unknown time"
+	}
+	x = field.Trim(x)
+	if x == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%g %s", x, many)
 }
 
 func triggerLacks(b plan.Trigger) string {

@@ -1,6 +1,7 @@
 package assess
 
 import (
+	"strings"
 	"testing"
 
 	"oakum/dossier"
@@ -29,6 +30,11 @@ func date(t *testing.T, s string) quantity.Date {
 func brief(t *testing.T, d *dossier.Dossier, day string) *Brief {
 	t.Helper()
 	return Assess(d, PlanInForce(d), date(t, day))
+}
+
+// spaced puts plain spaces in place of those that keep a number together.
+func spaced(s string) string {
+	return strings.NewReplacer("\u202f", " ", "\u00a0", " ", "\u2009", " ").Replace(s)
 }
 
 // number finds a figure by its key and returns its value.

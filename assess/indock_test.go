@@ -1,0 +1,92 @@
+package assess
+
+import (
+	"strings"
+	"testing"
+
+	"oakum/dossier"
+	"oakum/plan"
+	"oakum/ship"
+)
+
+// docked is a ship on her fifth day of fourteen, with two triggers, two things found and one change order.
+func docked(t *testing.T) *dossier.Dossier {
+	d := dossier.New()
+	put(t, d, "ship", ship.Particulars{Name: "Box", LBP: new(60.0)})
+	put(t, d, "frames", ship.FrameSystem{Name: "frames", Origin: "after perpendicular", Spacing: []float64{0.6}})
+	for _, s := range []string{"A", "B", "C", "G"} {
+		put(t, d, "strake-"+strings.ToLower(s), ship.Strake{Name: s})
+	}
+	put(t, d, "win", plan.DockWindow{Dock: "d", Opens: date(t, "2027-04-08"), Closes: date(t, "2027-04-21"), State: "signed"})
+	put(t, d, "day-1", plan.Day{Date: date(t, "2027-04-08"), Number: new(1)})
+	put(t, d, "fund", plan.Pot{Name: "Fund", Opening: new(500000.0)})
+	put(t, d, "res", plan.Reserve{Name: "home", Likely: new(72000.0)})
+	put(t, d, "worse", plan.Trigger{Place: ship.Place{Frame: "28", FrameTo: "60", Strake: "G"}, Finding: "doubler", Measure: "thickness", Limit: new(7.5), Unit: "mm", When: "below", Then: "off", Money: new(150000.0), Hours: new(24 * 3600.0), Decider: "three"})
+	put(t, d, "better", plan.Trigger{Place: ship.Place{Frame: "60", FrameTo: "90", Strake: "A", StrakeTo: "C"}, Finding: "plate", Direction: "better", Measure: "thickness", Limit: new(10.2), Unit: "mm", When: "above", Then: "stay", Money: new(60000.0), Hours: new(12 * 3600.0)})
+	put(t, d, "f1", plan.Found{Number: "F1", Date: date(t, "2027-04-11"), Place: ship.Place{Frame: "40", Strake: "G", Side: ship.Port}, Finding: "doubler", Against: "worse", Thickness: new(0.0061), Cost: new(120000.0), Days: new(3 * 86400.0)})
+	put(t, d, "f2", plan.Found{Number: "F2", Date: date(t, "2027-04-12"), Place: ship.Place{Frame: "70", Strake: "B"}, Finding: "plate", Against: "better", Thickness: new(0.0108)})
+	put(t, d, "f3", plan.Found{Number: "F3", Date: date(t, "2027-04-12"), Place: ship.Place{Frame: "20", Strake: "G"}, Finding: "doubler", Against: "worse", Thickness: new(0.005)}) // outside the frames of the trigger
+	put(t, d, "f4", plan.Found{Number: "F4", Date: date(t, "2027-04-12"), Place: ship.Place{Frame: "70", Strake: "G"}, Finding: "plate", Thickness: new(0.011)})                     // another strake
+	put(t, d, "ch", plan.Change{Number: "C1", Quantity: new(200.0), UnitRate: new(40.0), Days: new(86400.0), State: "approved", Pot: "fund"})
+	put(t, d, "hold", plan.Inspection{What: "reports in", Share: new(0.2), Hold: new(true)})
+	put(t, d, "last", plan.Inspection{What: "last readings", Before: new(72 * 3600.0)})
+	return d
+}
+
+func TestDaysAndMoneyInDock(t *testing.T) {
+	b := brief(t, docked(t), "2027-04-12")
+	p := b.InDock
+	if got := number(t, p.Time, "day"); got != 5 {
+		t.Errorf("day %v, want 5", got)
+	}
+	if got := number(t, p.Time, "left"); got != 9 {
+		t.Errorf("%v days left, want 9", got)
+	}
+	if p.Heading[0] != "Day 5 of 14 in dock; 9 days are left." {
+		t.Errorf("heading %q", p.Heading[0])
+	}
+	// Free 500 000 - 72 000 = 428 000, less the change of 200 x 40 = 8 000, less 120 000 called: 300 000. The 60 000 released is not counted.
+	for key, want := range map[string]float64{"free": 428000, "likely_sum": 8000, "called": 120000, "released": 60000, "left": 300000} {
+		if got := number(t, p.Money, key); got != want {
+			t.Errorf("%s = %v, want %v", key, got, want)
+		}
+	}
+	// A fifth of fourteen days is the second day; 72 hours before the last day is 18 April.
+	if len(p.Deadlines) != 2 || p.Deadlines[0].Due != "2027-04-09" || p.Deadlines[0].Worry != 2 || p.Deadlines[1].Due != "2027-04-18" {
+		t.Errorf("deadlines %+v", p.Deadlines)
+	}
+}
+
+func TestTriggersLightBothWays(t *testing.T) {
+	p := brief(t, docked(t), "2027-04-12").InDock
+	if len(p.Lit) != 2 {
+		t.Fatalf("%d lit: %+v", len(p.Lit), p.Lit)
+	}
+	got := map[string]LitRow{}
+	for _, l := range p.Lit {
+		got[l.Trigger+"/"+l.Found] = l
+	}
+	w, ok := got["worse/f1"]
+	if !ok || w.Answer != "2027-04-12" || w.State != "lit" || *w.Money.Value != 120000 || w.Money.Worry != 2 {
+		t.Errorf("worse: %+v", w)
+	}
+	if r, ok := got["better/f2"]; !ok || *r.Money.Value != 60000 || r.Money.Worry > 1 {
+		t.Errorf("better: %+v", r)
+	}
+	late := brief(t, docked(t), "2027-04-14").InDock
+	if late.Lit[0].State != "late" {
+		t.Errorf("unanswered after its hours: %+v", late.Lit[0])
+	}
+}
+
+func TestTimeRunsOut(t *testing.T) {
+	p := brief(t, docked(t), "2027-04-23").InDock
+	if p.Heading[0] != "The time promised in dock ended on 21 April 2027." {
+		t.Errorf("heading %q", p.Heading[0])
+	}
+	for _, f := range p.Time {
+		if f.Key == "left" && f.Worry != 3 {
+			t.Errorf("no days left and no worry: %+v", f)
+		}
+	}
+}
