@@ -9,7 +9,7 @@ import (
 	"oakum/dossier"
 )
 
-//go:embed all:corran-vey
+//go:embed all:corran-vey all:pell
 var folders embed.FS
 
 // Ship reads one of the invented ships, "corran-vey" or "pell".

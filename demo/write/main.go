@@ -16,7 +16,7 @@ type tale struct {
 	records func() ([]dossier.Record, error)
 }
 
-var tales = []tale{{"corran-vey", corran}}
+var tales = []tale{{"corran-vey", corran}, {"pell", pell}}
 
 func main() {
 	dir := "demo"
