@@ -69,7 +69,7 @@ func Assess(d *dossier.Dossier, p Plan, day quantity.Date) *Brief {
 	b.Standing = c.standingPage()
 	b.Outlook = c.outlookPage(b.Standing)
 	b.Choices = c.choicesPage()
-	b.Money = c.moneyPage()
+	b.Money = c.moneyPage(b)
 	b.Docking = c.dockingPage()
 	b.InDock = c.inDockPage(b.Money)
 	b.Record = c.recordPage(b)

@@ -16,6 +16,10 @@ type MoneyPage struct {
 	Flow     []FlowRow     `json:"cash_to_come"`
 	Estimate []Figure      `json:"estimate"` // the whole of the plan in force
 	Lines    []EstimateRow `json:"lines"`
+	Short    string        `json:"short"`  // why the money of today pays for no docking at all
+	Scope    []ScopeRow    `json:"scope"`  // the works, those that the money of today pays for first
+	Ladder   []RungRow     `json:"ladder"` // what is paid for as the money grows
+	Gifts    []GiftRow     `json:"gifts"`  // what the next gift buys
 	Bids     []BidRow      `json:"bids"`
 	BidNotes []Notice      `json:"bid_notes"`
 	Missing  []Notice      `json:"missing"` // what to enter so that the page can say more
@@ -26,11 +30,13 @@ type MoneyPage struct {
 	priced bool // the estimate could be drawn up
 }
 
-func (c *inquiry) moneyPage() MoneyPage {
+// moneyPage takes the pages made so far, as the worth of a work lies in the parts it treats.
+func (c *inquiry) moneyPage(b *Brief) MoneyPage {
 	p := MoneyPage{Heading: []string{}, Account: []Figure{}, Pots: []PotRow{}, Pledges: []PledgeRow{}, Grants: []GrantRow{}, Flow: []FlowRow{},
-		Estimate: []Figure{}, Lines: []EstimateRow{}, Bids: []BidRow{}, BidNotes: []Notice{}, Missing: []Notice{}}
+		Estimate: []Figure{}, Lines: []EstimateRow{}, Scope: []ScopeRow{}, Ladder: []RungRow{}, Gifts: []GiftRow{}, Bids: []BidRow{}, BidNotes: []Notice{}, Missing: []Notice{}}
 	c.account(&p)
 	c.planEstimate(&p)
+	c.scope(&p, b)
 	c.bids(&p)
 	c.moneyHead(&p)
 	c.inCurrency(&p)
@@ -55,6 +61,9 @@ func (c *inquiry) moneyHead(p *MoneyPage) {
 	}
 	if p.priced {
 		p.Heading = append(p.Heading, "The plan costs "+quantity.Range(p.total.P10, p.total.P90, c.currency())+", eight times in ten.")
+	}
+	if p.Short != "" {
+		p.Heading = append(p.Heading, p.Short)
 	}
 	if p.held && p.ledger.Gap > 0 {
 		p.Heading = append(p.Heading, "Cash runs short by "+c.money(p.ledger.Gap)+" on "+p.ledger.GapDate.Words()+".")
