@@ -1,0 +1,194 @@
+package afloat
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"oakum/field"
+	"oakum/formula/hullform"
+)
+
+// wet is a compartment made ready: its space, and where it has one, its hole.
+type wet struct {
+	name  string
+	space *hullform.Space
+	open  bool
+	hole  float64 // m2
+	at    hullform.Point
+	c     float64 // discharge coefficient
+	pump  float64 // m3/s
+	rho   float64 // kg/m3
+	vol   float64 // m3 of water in it, where it is not open
+}
+
+// ship makes the hull and the loading: her own, or a box's.
+func (in FloodingIn) ship() (form *hullform.Hull, l hullform.Loading, knownKG, knownDeck bool, warnings []string, err error) {
+	if in.Hull != nil {
+		if err = in.given(); err != nil {
+			return
+		}
+		form, warnings, err = in.Hull.Form(in.Length)
+		return form, in.form(), true, true, warnings, err
+	}
+	for _, g := range []struct {
+		key   string
+		value *float64
+	}{{"length", in.Length}, {"breadth", in.Breadth}, {"draft", in.Draft}} {
+		if g.value == nil {
+			err = field.Refuse(g.key, "%s is missing: give the hull, or length, breadth and draft of a box in m", g.key)
+			return
+		}
+	}
+	b, t, depth := *in.Breadth, *in.Draft, 3**in.Draft
+	if in.Depth != nil {
+		depth, knownDeck = *in.Depth, true
+	}
+	if depth <= t {
+		err = field.Refuse("depth", "depth %v is no more than the draft %v", field.Q("depth", depth, "m"), field.Q("draft", t, "m"))
+		return
+	}
+	h := wallSided(*in.Length, b, depth)
+	if form, warnings, err = h.Form(nil); err != nil {
+		return
+	}
+	l = hullform.Loading{Mass: *in.Length * b * t * in.Density, LCG: *in.Length / 2, VCG: t / 2, TCG: in.TCG, FreeSurface: in.FreeSurface, Density: in.Density}
+	if in.Mass != nil {
+		l.Mass = *in.Mass
+	}
+	if in.LCG != nil {
+		l.LCG = *in.LCG
+	}
+	switch {
+	case in.VCG != nil:
+		l.VCG, knownKG = *in.VCG, true
+	case in.GM != nil:
+		l.VCG, knownKG = t/2+b*b/(12*t)-*in.GM, true
+	}
+	return
+}
+
+// wallSided is a box of length l, breadth b and depth d, m.
+func wallSided(l, b, d float64) Hull {
+	row := []float64{b / 2, b / 2}
+	return Hull{Offsets: &Offsets{Stations: []float64{0, l}, Waterlines: []float64{0, d}, HalfBreadths: [][]float64{row, row}}}
+}
+
+// spaces makes the compartments ready.
+func (in FloodingIn) spaces(form *hullform.Hull) ([]wet, error) {
+	if len(in.Compartments) == 0 {
+		return nil, field.Refuse("compartments", "compartments is empty: give at least one space")
+	}
+	list := make([]wet, len(in.Compartments))
+	for i, c := range in.Compartments {
+		at := fmt.Sprintf("compartments[%d]", i)
+		w, err := c.space(form, i, at)
+		if err != nil {
+			return nil, err
+		}
+		if err = c.fill(&w, at); err != nil {
+			return nil, err
+		}
+		list[i] = w
+	}
+	return list, nil
+}
+
+func (c Compartment) space(form *hullform.Hull, i int, at string) (w wet, err error) {
+	w = wet{name: c.Name, c: c.Discharge, pump: c.Pump, rho: c.Density}
+	if w.name == "" {
+		w.name = fmt.Sprintf("space %d", i+1)
+	}
+	if len(c.Vertices) > 0 {
+		m := hullform.Mesh{}
+		for _, v := range c.Vertices {
+			if len(v) != 3 {
+				return w, field.Refuse(at+".vertices", "a corner of %s has %d numbers; it needs x, y, z", w.name, len(v))
+			}
+			m.Vertices = append(m.Vertices, hullform.Point{X: v[0], Y: v[1], Z: v[2]})
+		}
+		for _, t := range c.Triangles {
+			if len(t) != 3 || min(t[0], t[1], t[2]) < 0 || max(t[0], t[1], t[2]) >= len(c.Vertices) {
+				return w, field.Refuse(at+".triangles", "a triangle of %s does not name three of its %d corners, counted from 0", w.name, len(c.Vertices))
+			}
+			m.Triangles = append(m.Triangles, [3]int(t))
+		}
+		w.space, err = hullform.NewSpace(w.name, m, c.Permeability)
+	} else {
+		or := func(p *float64, x float64) float64 {
+			if p == nil {
+				return x
+			}
+			return *p
+		}
+		inf := math.Inf(1)
+		b := hullform.Box{Low: hullform.Point{X: or(c.X0, -inf), Y: or(c.Y0, -inf), Z: or(c.Z0, -inf)}, High: hullform.Point{X: or(c.X1, inf), Y: or(c.Y1, inf), Z: or(c.Z1, inf)}}
+		w.space, err = form.Room(w.name, b, c.Permeability)
+	}
+	if err != nil {
+		return w, field.Refuse(at, "%v", err)
+	}
+	return w, nil
+}
+
+// fill settles whether the space is open, what is in it, and its hole.
+func (c Compartment) fill(w *wet, at string) error {
+	switch {
+	case c.HoleArea != nil && c.HoleDiameter != nil:
+		return field.Refuse(at+".hole_area", "give the area or the diameter of the hole in %s, not both", w.name)
+	case c.HoleArea != nil:
+		w.hole = *c.HoleArea
+	case c.HoleDiameter != nil:
+		w.hole = math.Pi * *c.HoleDiameter * *c.HoleDiameter / 4
+	}
+	w.open = w.hole == 0 && c.Level == nil
+	if c.Free != nil {
+		w.open = *c.Free
+	}
+	if w.open && (w.hole > 0 || c.Level != nil) {
+		return field.Refuse(at+".free_to_sea", "%s is said to be open to the sea: then it has neither a level nor a hole of its own", w.name)
+	}
+	b := w.space.Bounds()
+	if c.Level != nil {
+		if top := b.High.Z - b.Low.Z; *c.Level > top+1e-9 {
+			return field.Refuse(at+".level", "water in %s stands %v deep, the space is %v high", w.name, field.Q(at+".level", *c.Level, "m"), field.Q("", top, "m"))
+		}
+		w.vol = w.space.FilledTo(b.Low.Z+*c.Level, w.rho).Volume
+	}
+	w.at = hullform.Point{X: (b.Low.X + b.High.X) / 2, Y: (b.Low.Y + b.High.Y) / 2, Z: b.Low.Z}
+	for _, s := range []struct{ from, to *float64 }{{c.HoleX, &w.at.X}, {c.HoleY, &w.at.Y}, {c.HoleZ, &w.at.Z}} {
+		if s.from != nil {
+			*s.to = *s.from
+		}
+	}
+	return nil
+}
+
+// condition is the loading with the spaces as they are.
+func condition(l hullform.Loading, list []wet) *hullform.Condition {
+	c := &hullform.Condition{Loading: l}
+	for _, w := range list {
+		switch {
+		case w.open:
+			c.Open = append(c.Open, w.space)
+		case w.vol > 0:
+			c.Closed = append(c.Closed, hullform.Contents{Space: w.space, Volume: min(w.vol, w.space.Capacity()), Density: w.rho})
+		}
+	}
+	return c
+}
+
+// fate is what became of her where she found no rest afloat.
+func fate(err error) (string, bool) {
+	var r *hullform.Refusal
+	if !errors.As(err, &r) {
+		return "", false
+	}
+	switch r.Reason {
+	case hullform.Sinks:
+		return "sinks", true
+	case hullform.Capsized:
+		return "capsizes", true
+	}
+	return "no rest", true
+}
