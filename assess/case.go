@@ -26,6 +26,8 @@ type inquiry struct {
 	hull             func() (*hullform.Hull, error)
 	locator          func() ship.Locator
 	plateIndex       map[string][]placedPlate // by strake
+	roomsMade        map[string][]*hullform.Space
+	state            func() (*afloatState, []Notice)
 }
 
 func newCase(d *dossier.Dossier, p Plan, day quantity.Date) *inquiry {
@@ -34,6 +36,7 @@ func newCase(d *dossier.Dossier, p Plan, day quantity.Date) *inquiry {
 		c.particulars, c.particularsHead, c.particularsKnown = e.Body, e.Head, true
 	}
 	c.hull = sync.OnceValues(func() (*hullform.Hull, error) { return HullOf(d) })
+	c.state = onceValues(c.floating)
 	c.locator = sync.OnceValue(func() ship.Locator {
 		h, err := c.hull()
 		if err != nil {
@@ -43,6 +46,9 @@ func newCase(d *dossier.Dossier, p Plan, day quantity.Date) *inquiry {
 	})
 	return c
 }
+
+// onceValues is sync.OnceValues, for values that are not an error.
+func onceValues[A, B any](f func() (A, B)) func() (A, B) { return sync.OnceValues(f) }
 
 func (c *inquiry) name() string {
 	if c.particulars.Name == "" {
@@ -105,7 +111,7 @@ func HullOf(d *dossier.Dossier) (*hullform.Hull, error) {
 
 func hullOf(f ship.HullForm) (*hullform.Hull, error) {
 	if len(f.Stations) > 0 {
-		return hullform.FromOffsets(hullform.Offsets{Stations: f.Stations, Waterlines: f.Waterlines, HalfBreadths: f.HalfBreadths})
+		return hullform.FromOffsets(hullform.Offsets{Stations: f.Stations, Waterlines: f.Waterlines, HalfBreadths: f.HalfBreadths, Keel: f.KeelHeights})
 	}
 	m := hullform.Mesh{}
 	for _, v := range f.Vertices {

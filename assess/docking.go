@@ -60,7 +60,7 @@ type LandingRow struct {
 
 func (c *inquiry) dockingPage() DockingPage {
 	p := DockingPage{Heading: []string{}, Cautions: []string{calc.Docking.Text(), calc.Stability.Text()}, Afloat: []Figure{}, Docks: []DockRow{}, Landing: []LandingRow{}, Missing: []Notice{}}
-	state, missing := c.floating()
+	state, missing := c.state()
 	if missing != nil {
 		p.Missing = append(p.Missing, missing...)
 		p.Heading = append(p.Heading, "Whether she can be docked can't be told yet: "+missing[0].What)

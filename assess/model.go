@@ -16,7 +16,7 @@ const (
 	chanceShoreOff   = 0.05 // shore power is off when it is needed
 	chanceOwnFails   = 0.10 // a pump on own power does not start
 	chanceAlarmComes = 0.80 // a tested alarm rings and somebody comes
-	patchable        = 0.70 // a leak can be stopped afloat
+	patchable        = 0.80 // a leak can be stopped afloat
 	emergencyFactor  = 2.0  // an emergency docking costs about twice a planned one
 	noDockFree       = 0.25 // no dock is free at once
 	lostWaiting      = 0.05 // she is lost waiting for one
@@ -28,10 +28,10 @@ const (
 // Assumptions says in words what the futures take for granted.
 var Assumptions = []string{
 	"Shore power is off in 5 % of the cases in which it is needed, a pump on own power fails to start in 10 %, an alarm brings somebody in 80 % (from memory).",
-	"A leak can be stopped afloat in 70 % of cases (from memory).",
+	"A leak can be stopped afloat in 80 % of cases (from memory).",
 	"An emergency docking costs about twice a planned one (common practice); no dock is free at once in a quarter of cases, and she is lost waiting in 5 % of those (from memory).",
-	"A plate first lets water in when 2 mm of its mean thickness are left, since pits go before the mean, and through a hole of 8 mm (from memory). Half of idle underwater valves and blanks let water by after 40 years, at first a fiftieth of the open hole (from memory).",
-	"A part that has outlived its reckoned life is taken for a better one of its kind (outlook.outlived). Leaks that the pumps take at a quarter of what they give are nursed and send her to no dock.",
+	"A plate first lets water in when 2 mm of its mean thickness are left, since pits go before the mean, and through a hole of 8 mm (from memory). Half of idle underwater valves and blanks let water by after 40 years, at first a hundredth of what the open hole would (from memory).",
+	"A part that has outlived its reckoned life is taken for a better one of its kind (outlook.outlived). A gland whose gap nobody measured passes 5 m³/h without its packing (from memory). Leaks that the pumps take at a quarter of what they give are nursed and send her to no dock.",
 	"Prices rise 3 % a year; money is discounted at 3.5 % a year; costs of works move together with a correlation of 0.2 (from memory).",
 }
 
@@ -110,7 +110,7 @@ func (c *inquiry) spaceIndex(m *futures.Model, at map[string]int, name string) i
 		return i
 	}
 	at[key] = len(m.Spaces)
-	s := futures.Space{Name: name, Critical: 60, ShoreFail: chanceShoreOff, OwnFail: chanceOwnFails, Alarmed: 1, Fatal: 0.15}
+	s := futures.Space{Name: name, Critical: 60, ShoreFail: chanceShoreOff, OwnFail: chanceOwnFails, Alarmed: 1, Fatal: c.chanceLost(name)}
 	for _, p := range c.pumpsOf(name) {
 		if p.Power == "shore" {
 			s.Shore += p.Rated * p.Condition * 0.5
@@ -167,7 +167,7 @@ func treats(w plan.Work, p lifePart) bool {
 		return false
 	}
 	sort := map[string]string{"gland": "glands", "opening": "openings", "coating_zone": "coating", "anode": "protection", "doubler": "steel", "repair": "steel"}[p.kind]
-	if p.kind == "thickness" {
+	if p.kind == "thickness" && p.worry > 0 { // steel work renews what worries, not every plate
 		sort = "steel"
 	}
 	return sort != "" && w.Group == sort && (w.Place.Strake == "" || strings.Contains(p.place, "strake "+w.Place.Strake))
@@ -252,6 +252,7 @@ func (c *inquiry) fundsOf() futures.Funds {
 		}
 	}
 	f.Giving = recent / 2
+	c.lumps(&f)
 	for _, e := range dossier.All[plan.Payment](c.d) {
 		if e.Body.Amount != nil {
 			f.Hand -= *e.Body.Amount
@@ -286,4 +287,28 @@ func (c *inquiry) fundsOf() futures.Funds {
 		}
 	}
 	return f
+}
+
+// lumps are the large gifts of the last five years: how many a year, and how large.
+func (c *inquiry) lumps(f *futures.Funds) {
+	const years = 5
+	var sum, least, most float64
+	n := 0
+	for _, e := range dossier.All[plan.Receipt](c.d) {
+		b := e.Body
+		if b.Amount == nil || b.Kind != "gift" && b.Kind != "legacy" || b.Date.DecimalYear() < c.day.DecimalYear()-years {
+			continue
+		}
+		if n == 0 {
+			least, most = *b.Amount, *b.Amount
+		}
+		n++
+		sum += *b.Amount
+		least, most = min(least, *b.Amount), max(most, *b.Amount)
+	}
+	if n > 0 {
+		f.Lumps = float64(n) / years
+		mean := sum / float64(n)
+		f.Lump = futures.Spread{Low: least, Likely: min(max(3*mean-least-most, least), most), High: most}
+	}
 }

@@ -15,6 +15,7 @@ type OutlookPage struct {
 	First   *Figure      `json:"first,omitempty"` // the date band of what is likely to fail first
 	Dated   []OutlookRow `json:"dated"`           // every part's life in one list, earliest first
 	Futures *FuturesPart `json:"futures,omitempty"`
+	Floods  []FloodRow   `json:"floods"` // each space, and each pair, open to the sea
 	Missing []Notice     `json:"missing"`
 
 	parts []lifePart
@@ -33,7 +34,7 @@ type OutlookRow struct {
 }
 
 func (c *inquiry) outlookPage(standing StandingPage) OutlookPage {
-	p := OutlookPage{Heading: []string{}, Dated: []OutlookRow{}, Missing: []Notice{}}
+	p := OutlookPage{Heading: []string{}, Dated: []OutlookRow{}, Floods: c.floodRows(), Missing: []Notice{}}
 	p.parts = c.lifeParts(standing)
 	slices.SortStableFunc(p.parts, func(a, b lifePart) int {
 		return cmp.Or(cmp.Compare(a.due.early, b.due.early), cmp.Compare(a.due.likely, b.due.likely))

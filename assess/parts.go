@@ -19,6 +19,7 @@ type lifePart struct {
 	due                          due
 	law                          futures.Weibull
 	wastage                      *wastage
+	open                         float64 // m3/s when it stands wide open, where that is more
 	flow, spread                 float64 // m3/s at its failing, 0 lets no water in; logarithmic standard deviation
 	flowFigure                   Figure
 	sheet, note                  string
@@ -27,14 +28,15 @@ type lifePart struct {
 
 // Flows and lives that the records rarely give, as used by the outlook. Each is from memory or common practice, and the sheet of the futures says so.
 const (
-	through     = 2e-3 // m, mean thickness at which pits are through; from memory
-	firstHole   = 8e-3 // m, diameter of the first hole where a plate wears through; from memory
-	valveLife   = 40.0 // years by which half of idle underwater valves, blanks and plugs let water by; from memory
-	weep        = 0.02 // a valve or blank that lets by first passes so much of what the open hole would; from memory
-	weepSpread  = 1.5  // logarithmic standard deviation of that: one in two hundred fails at once; from memory
-	valveShape  = 2.0
-	coatingLife = 12.0 // years of a good epoxy on static immersed steel; common practice: 10 to 15
-	setLife     = 20.0 // years of an impressed-current set; from memory
+	through         = 2e-3 // m, mean thickness at which pits are through; from memory
+	firstHole       = 8e-3 // m, diameter of the first hole where a plate wears through; from memory
+	valveLife       = 40.0 // years by which half of idle underwater valves, blanks and plugs let water by; from memory
+	weep            = 0.01 // a valve or blank that lets by first passes so much of what the open hole would; from memory
+	weepSpread      = 1.2  // logarithmic standard deviation of that; from memory
+	valveShape      = 2.0
+	coatingLife     = 12.0       // years of a good epoxy on static immersed steel; common practice: 10 to 15
+	unmeasuredGland = 5.0 / 3600 // m3/s through a gland without packing whose gap nobody measured; from memory
+	setLife         = 20.0       // years of an impressed-current set; from memory
 )
 
 // parts lists what can fail, from the pages already worked.
@@ -145,9 +147,9 @@ func (c *inquiry) glandFlow(e dossier.Entry[ship.Gland]) (float64, Figure) {
 	draft, _, ok := c.draftNow()
 	switch {
 	case b.Shaft == nil || b.Clearance == nil:
-		return 0, unknown("flow", label, "the shaft or the gap behind the packing is not entered").of("gland", e.ID)
+		return unmeasuredGland, unknown("flow", label, "the shaft or the gap behind the packing is not entered").of("gland", e.ID)
 	case b.Head == nil && (b.Height == nil || !ok):
-		return 0, unknown("flow", label, "the head on it is not known").of("gland", e.ID)
+		return unmeasuredGland, unknown("flow", label, "the head on it is not known").of("gland", e.ID)
 	}
 	in := gland.Leak.New()
 	in.Shaft, in.Clearance, in.Length, in.Eccentricity = *b.Shaft, *b.Clearance, 0.3, 1
@@ -194,10 +196,16 @@ func (c *inquiry) openingParts(s StandingPage) []lifePart {
 		// A second sound barrier must fail too: a longer life of the same shape stands for that.
 		law := c.outlived(median*(1+max(good-1, 0)), shape, age)
 		p := lifePart{kind: "opening", id: r.ID, name: r.Name, place: r.Place, space: r.Space, group: "openings", law: law, due: c.dueOf(law),
-			flow: r.flow * weep, spread: weepSpread, flowFigure: r.Flow, sheet: r.Flow.Sheet, worry: r.Sound.Worry}
+			flow: r.flow * weep, open: r.flow, spread: weepSpread, flowFigure: c.weeping(r), sheet: r.Flow.Sheet, worry: r.Sound.Worry}
 		list = append(list, p)
 	}
 	return list
+}
+
+// weeping is the water of an opening whose last barrier goes: from what weeps by at first to what the open hole passes.
+func (c *inquiry) weeping(r OpeningRow) Figure {
+	f := inUnit(r.Flow, r.flow, "m3/h")
+	return f.band(r.flow*weep, r.flow*weep*3, r.flow).noted("from weeping by to wide open")
 }
 
 func (c *inquiry) repairParts() []lifePart {

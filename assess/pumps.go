@@ -51,7 +51,7 @@ func (c *inquiry) pumpsAgainst(part lifePart) Figure {
 		return f
 	}
 	in := flooding.Pumps.New()
-	in.Inflow, in.Pumps = part.flow, list
+	in.Inflow, in.Pumps = max(part.flow, part.open), list
 	sheet, out, err := work(c.book, flooding.Pumps, part.kind+"-"+part.id, part.name, in, map[string]field.Given{"inflow": how(field.Computed, ""), "pumps": how(field.Documented, "pump records"), "derate": how(field.Assumed, "half the plate figure: common practice")})
 	if err != nil {
 		return unknown("pumps", label, err.Error())
@@ -62,8 +62,10 @@ func (c *inquiry) pumpsAgainst(part lifePart) Figure {
 		f.Note = "win, also without shore power"
 	case out.Wins:
 		f.Note, f.Worry = "win while shore power holds; without it they lose", 1
+	case part.flow <= out.Capacity:
+		f.Note, f.Worry = "win while it weeps; lose when it opens: "+quantity.Format(in.Inflow-out.Capacity, "m3/h", 0)+" more comes in than goes out", 1
 	default:
-		f.Note, f.Worry = "lose: "+quantity.Format(part.flow-out.Capacity, "m3/h", 0)+" more comes in than goes out", 2
+		f.Note, f.Worry = "lose: "+quantity.Format(in.Inflow-out.Capacity, "m3/h", 0)+" more comes in than goes out", 2
 	}
 	return f
 }

@@ -183,9 +183,17 @@ func (r *runner) emergency(p int, at float64, o *Outcome) bool {
 	away := days + r.m.Dock.Away.At(a)
 	r.pay(at, r.m.Dock.Emergency*(works+fixed+days*r.m.Dock.DayRate), away, o)
 	r.say(at, "she goes to dock in an emergency", p)
+	did := 0
 	for _, w := range r.scope {
 		if r.urgent(w, p) {
 			r.renew(w, at)
+			did++
+		}
+	}
+	if did == len(r.scope) { // nothing is left for the planned docking: the clock starts anew
+		r.due = math.Inf(1)
+		if r.plan.Dock >= 0 && r.plan.Again > 0 {
+			r.due = at + r.plan.Again
 		}
 	}
 	r.wet[p] = false

@@ -7,7 +7,8 @@ func (r *runner) fail(p int, at float64, o *Outcome) bool {
 	part := &r.m.Parts[p]
 	if part.Flow <= 0 || part.Space < 0 {
 		r.say(at, "is past its life", p)
-		r.quiet(p, at, o)
+		r.fails[p] = math.Inf(1) // it stays so until a work renews it
+		r.wet[p] = true
 		return true
 	}
 	if at < o.Water {
@@ -37,14 +38,6 @@ func (r *runner) fail(p int, at float64, o *Outcome) bool {
 	}
 	r.say(at, "floods its space unseen; she stays up", p)
 	return r.emergency(p, at, o)
-}
-
-// quiet renews a part that lets in no water, at its patch price.
-func (r *runner) quiet(p int, at float64, o *Outcome) {
-	part := &r.m.Parts[p]
-	_, v := r.s.uniforms(r.vars.chance, p, 64+4*r.used[p])
-	o.Cost += part.Patch.At(v) * r.present(at)
-	r.again(p, at, &r.lives[p].renewed)
 }
 
 type ending int
