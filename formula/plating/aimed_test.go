@@ -34,7 +34,7 @@ func TestAimedByHand(t *testing.T) {
 func TestAimedFindsTheThinPlace(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 9))
 	in := Aimed.New()
-	in.Limit = new(0.009)
+	in.Limit = new(0.0095)
 	for range 220 {
 		x, y := 40*r.Float64(), 8*r.Float64()
 		if x > 30 && y > 5 {

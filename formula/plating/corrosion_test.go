@@ -52,17 +52,20 @@ func TestLossIsTheIntegralOfTheRate(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		in := Corrosion.New()
 		in.Rate = new(rapid.Float64Range(1e-5, 5e-4).Draw(t, "rate"))
-		in.Life, in.Transition = rapid.Float64Range(0, 20).Draw(t, "life"), rapid.Float64Range(0, 10).Draw(t, "transition")
+		in.Life = rapid.Float64Range(0, 20).Draw(t, "life")
+		in.Transition = rapid.OneOf(rapid.Just(0.0), rapid.Float64Range(0.5, 10)).Draw(t, "transition")
 		in.Age = new(rapid.Float64Range(0, 80).Draw(t, "age"))
 		out, err := Corrosion.Fn(in)
 		if err != nil {
 			t.Fatal(err)
 		}
-		later := in
-		later.Age = new(*in.Age + 1e-4)
+		const step = 1e-4
+		later, between := in, in
+		later.Age, between.Age = new(*in.Age+step), new(*in.Age+step/2)
 		next, _ := Corrosion.Fn(later)
-		if slope := (*next.Loss - *out.Loss) / 1e-4; *in.Age > in.Life && math.Abs(slope-*out.Now) > 1e-3**in.Rate {
-			t.Fatalf("slope %g, rate %g", slope, *out.Now)
+		mid, _ := Corrosion.Fn(between)
+		if slope := (*next.Loss - *out.Loss) / step; *in.Age > in.Life && math.Abs(slope-*mid.Now) > 1e-3**in.Rate {
+			t.Fatalf("slope %g, rate %g", slope, *mid.Now)
 		}
 		if *out.Loss < 0 || *out.Loss > *in.Rate*max(*in.Age-in.Life, 0)*(1+1e-12) {
 			t.Fatalf("loss %g", *out.Loss)

@@ -54,6 +54,7 @@ var Head = calc.Formula[HeadIn, HeadOut]{
 	},
 	Cautions: []calc.Caution{calc.Screening},
 	Fn:       head,
+	Samples:  1000,
 	Steps: func(in HeadIn, out HeadOut) []calc.Step {
 		how := "clamped edges: series solved for the edge moments, at the middle of the long edge"
 		if in.Edges == "supported" {
@@ -75,10 +76,11 @@ func head(in HeadIn) (out HeadOut, err error) {
 		ratio = *in.Length / in.Spacing
 		out.Ratio = &ratio
 	}
-	panel := Clamped(ratio)
+	edges := Clamped
 	if in.Edges == "supported" {
-		panel = Supported(ratio)
+		edges = Supported
 	}
+	panel := edges(ratio)
 	out.Stress, out.Sag = panel.Stress, panel.Sag
 	out.Pressure = in.Density * calc.Gravity * in.Head
 	out.Thickness = in.Spacing * math.Sqrt(out.Stress*out.Pressure/in.Allowable)

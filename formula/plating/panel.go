@@ -46,12 +46,12 @@ const longest = 8
 
 // Clamped is the panel with clamped edges: the stress at the middle of its long edges, where it is greatest. The simply supported panel is bent
 // back by moments along its edges, in cosine series whose terms make the edge slopes vanish (Timoshenko and Woinowsky-Krieger, Theory of Plates
-// and Shells, article 44); forty terms a side, the last two sums averaged, give five figures.
+// and Shells, article 44); thirty terms a side, the last two sums averaged, are good to 0.00002.
 func Clamped(ratio float64) Panel {
 	if ratio >= longest {
 		return Panel{0.5, 12 * (1 - poisson*poisson) / 384}
 	}
-	const n = 40
+	const n = 30
 	long, short := edgeOf(ratio, 1, n), edgeOf(1, ratio, n)
 	e, f := edgeMoments(long, short, n)
 	sum, before := 0.0, 0.0

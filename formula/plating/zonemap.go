@@ -57,10 +57,13 @@ func (in AimedIn) net(name string, readings []shellmap.Reading) []Cell {
 	if in.Cell != nil {
 		side = max(*in.Cell, max(x1-x0, y1-y0)/2000)
 	}
+	nx, ny := max(math.Ceil((x1-x0)/side), 1), max(math.Ceil((y1-y0)/side), 1)
 	var cells []Cell
-	for i := range int((x1-x0)/side) + 1 {
-		for j := range int((y1-y0)/side) + 1 {
-			cells = append(cells, Cell{X: x0 + (float64(i)+0.5)*side, Y: y0 + (float64(j)+0.5)*side, Zone: name, Consequence: 1})
+	for i := range int(nx) {
+		for j := range int(ny) {
+			cells = append(cells, Cell{
+				X: (x0+x1)/2 + (float64(i)-(nx-1)/2)*side, Y: (y0+y1)/2 + (float64(j)-(ny-1)/2)*side, Zone: name, Consequence: 1,
+			})
 		}
 	}
 	return cells

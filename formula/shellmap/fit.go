@@ -10,7 +10,7 @@ import (
 type Given struct{ SD, RangeX, RangeY, Nugget, Mean *float64 }
 
 // Fit finds the kernel under which the readings are likeliest, by the simplex method over logarithms, with a weak leaning that keeps few readings
-// from giving absurd ranges: ranges about a fifth of the extent, within a factor of e, the nugget about a third of the scatter, within e^1.5. From
+// from giving absurd ranges: ranges about a fifth of the extent (counted as a quarter of the longer one at least), within a factor of e, the nugget about a third of the scatter, within e^1.5. From
 // a few dozen readings on the data decide. It returns the kernel and its log likelihood without the leaning.
 func Fit(readings []Reading, given Given) (Kernel, float64) {
 	start := guess(readings, given)
@@ -72,7 +72,7 @@ func guess(readings []Reading, given Given) Kernel {
 	}
 	scatter := math.Sqrt(max(square, sd2/4, 1e-18*mean*mean, 1e-24))
 	extent := max(x1-x0, y1-y0, 1e-3)
-	k := Kernel{SD: 0.9 * scatter, RangeX: max(x1-x0, extent/20) / 5, RangeY: max(y1-y0, extent/20) / 5, Nugget: scatter / 3}
+	k := Kernel{SD: 0.9 * scatter, RangeX: max(x1-x0, extent/4) / 5, RangeY: max(y1-y0, extent/4) / 5, Nugget: scatter / 3}
 	for _, p := range []struct{ from, to *float64 }{{given.SD, &k.SD}, {given.RangeX, &k.RangeX}, {given.RangeY, &k.RangeY}, {given.Nugget, &k.Nugget}} {
 		if p.from != nil {
 			*p.to = *p.from
