@@ -85,7 +85,7 @@ func corranHandedOn(v *vessel) error {
 	`, invent.Values{"mark": "board"})
 	v.Table("deferred", `
 		id | what | frame | frame_to | strake | side | work | why | who | since | review | due | cost | only_in_dock | monitor | state
-		deferred-1 | Boiler room bottom plates B9 and B10 port, 2.1 mm lost in 1996 | 64 | 80 | B | port | work-steel | no money left in 1996 | superintendent of 1996 | 1996-10 | 2006-10 | 2011-10 | 24000 | yes | gauged in 2011, not reached in 2023 | waiting
+		deferred-1 | Boiler room bottom plates B9 and B10 port, 2.1 mm lost in 1996 | 60 | 76 | B | port | work-steel | no money left in 1996 | superintendent of 1996 | 1996-10 | 2006-10 | 2011-10 | 24000 | yes | gauged in 2011, not reached in 2023 | waiting
 		deferred-2 | Rudder heel bearing worn 3 mm | 0 | | | centre | work-rudder | rudder is locked | superintendent of 1996 | 1996-10 | 2006-10 | 2016-10 | 15000 | yes | not | waiting
 		deferred-3 | Topsides above the belting | | | J | both | work-topside | not needed for the tow | board | 2026-06-18 | 2028-06 | 2030 | 99000 | no | yearly by eye | waiting
 	`, invent.Values{"mark": "board"})

@@ -16,7 +16,7 @@ type tale struct {
 	records func() ([]dossier.Record, error)
 }
 
-var tales = []tale{{"corran-vey", corran}, {"pell", pell}}
+var tales = []tale{{"corran-vey", corran}, {"pell", pell}, {"corran-vey-in-dock", inDock}}
 
 func main() {
 	dir := "demo"

@@ -249,3 +249,36 @@ func TestOnlyTheGapsOfTheStory(t *testing.T) {
 		t.Errorf("Pell: %s %s: %s", f.Rule, f.ID, f.What)
 	}
 }
+
+// The twelve days refer to records the ship has, and light triggers both ways.
+func TestTwelveDaysFollowTheStory(t *testing.T) {
+	records, err := steamer()
+	if err != nil {
+		t.Fatal(err)
+	}
+	days, err := inDock()
+	if err != nil {
+		t.Fatal(err)
+	}
+	d := dossier.New()
+	if err := d.Put(append(append([]dossier.Record{}, records...), days...)...); err != nil {
+		t.Fatal(err)
+	}
+	day, err := quantity.NewDate(2027, 4, 19)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, f := range dossier.Check(d, day) {
+		if f.Rule == "reference" || f.Rule == "place" {
+			t.Errorf("%s %s: %s", f.Rule, f.ID, f.What)
+		}
+	}
+	called, released := 0.0, 0.0
+	for _, c := range dossier.All[plan.Change](d) {
+		called += max(0, *c.Body.Amount)
+		released += min(0, *c.Body.Amount)
+	}
+	if called <= 0 || released >= 0 {
+		t.Errorf("money must go both ways: %g called, %g released", called, released)
+	}
+}
