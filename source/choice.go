@@ -3,4 +3,9 @@ package source
 var choice = []Work{
 	{Key: "land-doig", Author: "Land, A. H. and Doig, A. G.", Title: "An Automatic Method of Solving Discrete Programming Problems", Where: "Econometrica 28, 1960"},
 	{Key: "petersen-1967", Author: "Petersen, C. C.", Title: "Computational Experience with Variants of the Balas Algorithm", Where: "Management Science 13(9), 1967; data in OR-Library, mknap1"},
+	{Key: "raiffa-1968", Author: "Raiffa, H.", Title: "Decision Analysis", Where: "Addison-Wesley, 1968"},
+	{Key: "mcda-guide", Author: "HM Treasury and DESNZ", Title: "Use of Multi-Criteria Decision Analysis in options appraisal of economic cases", Where: "supplementary guidance to the Green Book, 2024"},
+	{Key: "mca-manual", Author: "Department for Communities and Local Government", Title: "Multi-criteria analysis: a manual", Where: "2009"},
+	{Key: "roc-weights", Author: "Barron, F. H. and Barrett, B. E.", Title: "Decision Quality Using Ranked Attribute Weights", Where: "Management Science 42, 1996"},
+	{Key: "sois-vessels", Author: "US National Park Service", Title: "The Secretary of the Interior's Standards for Historic Vessel Preservation Projects", Where: "1990"},
 }

@@ -247,14 +247,16 @@ func TestScopeCutOff(t *testing.T) {
 func TestScopeRefuses(t *testing.T) {
 	base := func() ScopeIn { return plain([]float64{5, 6}, []float64{10, 20}, 15) }
 	for want, change := range map[string]func(*ScopeIn){
-		"budget is missing":        func(in *ScopeIn) { in.Budget = nil },
-		"works is empty":           func(in *ScopeIn) { in.Works = nil },
-		"stands twice":             func(in *ScopeIn) { in.Works[1].ID = "0" },
-		"no cost":                  func(in *ScopeIn) { in.Works[1].Cost = nil },
-		"no work or course":        func(in *ScopeIn) { in.Works[1].Needs = []string{"mast"} },
-		"excludes itself":          func(in *ScopeIn) { in.Works[1].Excludes = []string{"1"} },
-		"cost at least 20":         func(in *ScopeIn) { in.Works[1].Must = true },
-		"contradict each other":    func(in *ScopeIn) { in.Works[0].Must, in.Works[1].Must, in.Works[0].Excludes = true, true, []string{"1"} },
+		"budget is missing": func(in *ScopeIn) { in.Budget = nil },
+		"works is empty":    func(in *ScopeIn) { in.Works = nil },
+		"stands twice":      func(in *ScopeIn) { in.Works[1].ID = "0" },
+		"no cost":           func(in *ScopeIn) { in.Works[1].Cost = nil },
+		"no work or course": func(in *ScopeIn) { in.Works[1].Needs = []string{"mast"} },
+		"excludes itself":   func(in *ScopeIn) { in.Works[1].Excludes = []string{"1"} },
+		"cost at least 20":  func(in *ScopeIn) { in.Works[1].Must = true },
+		"contradict each other": func(in *ScopeIn) {
+			in.Works[0].Must, in.Works[1].Must, in.Works[0].Excludes = true, true, []string{"1"}
+		},
 		"in dock only, but she is": func(in *ScopeIn) { in.Works[0].Must, in.Works[0].OnlyInDock, in.InDock = true, true, false },
 		"which is no work, group":  func(in *ScopeIn) { in.Budget, in.Budgets = nil, []Pot{{Amount: 5, Only: []string{"x"}}} },
 	} {
