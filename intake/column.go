@@ -1,0 +1,269 @@
+package intake
+
+import (
+	"fmt"
+	"strings"
+
+	"oakum/app"
+	"oakum/dossier"
+	"oakum/field"
+	"oakum/quantity"
+	"oakum/ship"
+)
+
+// meaning is what a column holds: a field, and for a reading the side and the end of the plate that the column goes for.
+type meaning struct {
+	field, side, end string
+}
+
+// String is the meaning as the guess carries it: thickness, thickness_port, thickness_forward_port.
+func (m meaning) String() string {
+	s := m.field
+	if m.end != "" {
+		s += "_" + m.end
+	}
+	if m.side != "" {
+		s += "_" + m.side
+	}
+	return s
+}
+
+// parseMeaning reads what String gives.
+func parseMeaning(text string, k dossier.Kind) (m meaning, ok bool) {
+	m.field = text
+	for range 3 {
+		if known := isMeaning(m.field, k); known {
+			return m, true
+		}
+		i := strings.LastIndexByte(m.field, '_')
+		if i < 0 {
+			return m, false
+		}
+		switch tail := m.field[i+1:]; tail {
+		case "port", "starboard":
+			if m.side != "" {
+				return m, false
+			}
+			m.side = tail
+		case "forward", "aft", "mid":
+			if m.end != "" {
+				return m, false
+			}
+			m.end = tail
+		default:
+			return m, false
+		}
+		m.field = m.field[:i]
+	}
+	return m, false
+}
+
+func isMeaning(key string, k dossier.Kind) bool {
+	_, isField := k.Field(key)
+	return isField || derived[key] != "" || key == meansPlaceInText && placed(k) || key == meansSign
+}
+
+// sided tells whether a field can be read on a side or an end of its own: figures, of a kind with a place.
+func sided(key string, k dossier.Kind) bool {
+	if derived[key] != "" {
+		return true
+	}
+	f, ok := k.Field(key)
+	return ok && placed(k) && (f.Type == field.Number || key == "remark" || key == "notes")
+}
+
+// columnsOf guesses the meaning and unit of every column from its heading, or else from what stands in it.
+func columnsOf(h heads, rows []row, p profile) []app.GuessedColumn {
+	k, _ := dossier.KindNamed(p.kind)
+	words := p.vocabulary()
+	width := len(h.headings)
+	for _, r := range rows {
+		for i := width; i < len(r.cells); i++ {
+			if r.cells[i] != "" {
+				width = i + 1
+			}
+		}
+	}
+	list := make([]app.GuessedColumn, width)
+	for i := range list {
+		c := app.GuessedColumn{Index: i}
+		if i < len(h.headings) {
+			c.Heading, c.Unit = h.headings[i], h.units[i]
+		}
+		headMeans(&c, k, p, words)
+		list[i] = c
+	}
+	bareSides(list, k, p)
+	for i := range list {
+		if list[i].Meaning == "" {
+			contentMeans(&list[i], list, rows, k)
+		}
+	}
+	once(list, k, p)
+	return list
+}
+
+// headMeans reads a heading.
+func headMeans(c *app.GuessedColumn, k dossier.Kind, p profile, words []word) {
+	if c.Heading == "" {
+		c.Why = "the column has no heading"
+		return
+	}
+	parts := strings.Split(c.Heading, " / ")
+	share := strings.Contains(c.Heading, "%")
+	for i, part := range parts {
+		rest, unit := unitIn(part)
+		if unit != "" && unit != "%" {
+			c.Unit = unit
+		}
+		if unit != "%" {
+			parts[i] = rest
+		}
+	}
+	whole := plainHead(strings.Join(parts, " "))
+	last := plainHead(parts[len(parts)-1])
+	for _, text := range []string{whole, last} {
+		if m, strength := meaningOf(text, words); strength >= 3 {
+			c.Meaning, c.Why = m, fmt.Sprintf("the heading %q says so", c.Heading)
+			inPerCent(c, share)
+			return
+		}
+	}
+	bare, side, end := facetOf(whole)
+	m, strength := meaningOf(bare, words)
+	lastBare, _, _ := facetOf(last)
+	if l, s := meaningOf(lastBare, words); s >= strength && l != "" {
+		m, strength = l, s
+	}
+	if bare == "" && (side != "" || end != "") {
+		c.Meaning = meaning{"?", side, end}.String() // only a side: settled when all columns are known
+		return
+	}
+	if m == "" {
+		c.Why = "the heading is not known: say what it means, or leave the column out"
+		return
+	}
+	if !sided(m, k) {
+		side, end = "", ""
+	}
+	c.Meaning = meaning{m, side, end}.String()
+	c.Why = fmt.Sprintf("the heading %q says so", c.Heading)
+	if strength < 2 {
+		c.Why = fmt.Sprintf("the heading %q has the word in it", c.Heading)
+	}
+	inPerCent(c, share)
+}
+
+// inPerCent makes a loss in per cent of a loss whose heading carries the sign.
+func inPerCent(c *app.GuessedColumn, share bool) {
+	if tail, isLoss := strings.CutPrefix(c.Meaning, meansLoss); share && isLoss && !strings.HasPrefix(tail, "_percent") {
+		c.Meaning = meansLossShare + tail
+	}
+}
+
+// bareSides settles columns headed only with a side or an end: they hold the reading, unless another column does.
+func bareSides(list []app.GuessedColumn, k dossier.Kind, p profile) {
+	taken := false
+	for _, c := range list {
+		taken = taken || c.Meaning == p.main
+	}
+	for i, c := range list {
+		tail, bare := strings.CutPrefix(c.Meaning, "?")
+		if !bare {
+			continue
+		}
+		list[i].Meaning = ""
+		if p.main == "" || taken {
+			list[i].Why = "the heading only names a side: say what the column holds"
+			continue
+		}
+		if m, ok := parseMeaning(p.main+tail, k); ok {
+			list[i].Meaning = m.String()
+			list[i].Why = fmt.Sprintf("the heading %q only names a side or an end, so it holds the reading there", c.Heading)
+		}
+	}
+}
+
+// contentMeans looks into a column whose heading says nothing.
+func contentMeans(c *app.GuessedColumn, all []app.GuessedColumn, rows []row, k dossier.Kind) {
+	tests := []struct {
+		field string
+		is    func(string) bool
+		why   string
+	}{
+		{"side", isSide, "nearly all its cells are sides"},
+		{"date", isDay, "nearly all its cells are dates"},
+	}
+	for _, t := range tests {
+		if _, has := k.Field(t.field); !has || means(all, t.field) {
+			continue
+		}
+		n, hits := 0, 0
+		for _, r := range rows {
+			if cell := r.at(c.Index); cell != "" {
+				n++
+				if t.is(cell) {
+					hits++
+				}
+			}
+		}
+		if n >= 3 && hits*10 >= n*9 {
+			c.Meaning, c.Why = t.field, t.why
+			return
+		}
+	}
+	if empty(rows, c.Index) {
+		c.Why = "the column is empty"
+	}
+}
+
+func means(list []app.GuessedColumn, meaning string) bool {
+	for _, c := range list {
+		if c.Meaning == meaning {
+			return true
+		}
+	}
+	return false
+}
+
+func empty(rows []row, i int) bool {
+	for _, r := range rows {
+		if r.at(i) != "" {
+			return false
+		}
+	}
+	return true
+}
+
+func isSide(cell string) bool {
+	s, err := ship.ParseSide(cell)
+	return err == nil && s != ""
+}
+
+func isDay(cell string) bool {
+	_, err := quantity.ReadDate(cell)
+	return err == nil && len(cell) > 4
+}
+
+// once leaves out a second column of one meaning. Several columns of readings are several readings of one place, and several of remarks are joined.
+func once(list []app.GuessedColumn, k dossier.Kind, p profile) {
+	first := map[string]int{}
+	for i := range list {
+		c := &list[i]
+		if c.Meaning == "" || derived[strings.SplitN(c.Meaning, "_", 2)[0]] != "" {
+			continue
+		}
+		at, twice := first[c.Meaning]
+		if !twice {
+			first[c.Meaning] = i
+			continue
+		}
+		m, _ := parseMeaning(c.Meaning, k)
+		f, _ := k.Field(m.field)
+		if m.field == p.main && f.Type == field.Number && p.kind == "thickness" || m.field == "notes" {
+			c.Why = "as column " + columnName(at) + ": both are kept"
+			continue
+		}
+		c.Meaning, c.Why = "", "column "+columnName(at)+" holds this already"
+	}
+}

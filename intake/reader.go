@@ -1,0 +1,367 @@
+package intake
+
+import (
+	"fmt"
+	"reflect"
+	"strconv"
+	"strings"
+
+	"oakum/app"
+	"oakum/dossier"
+	"oakum/field"
+	"oakum/quantity"
+	"oakum/ship"
+)
+
+// slot is one column that is read, with the field it fills.
+type slot struct {
+	col   int
+	name  string // the column's letter
+	head  string
+	mean  meaning
+	field int // in the codec; -1 for a meaning that is no field
+	f     field.Field
+	unit  string
+}
+
+// facet is one record that a row gives: a side, an end of the plate, or simply the row.
+type facet struct{ side, end string }
+
+// reader reads rows into records by a settled guess.
+type reader struct {
+	t       *Table
+	kind    dossier.Kind
+	profile profile
+	codec   *field.Codec
+	typ     reflect.Type
+	shared  []slot
+	own     map[facet][]slot
+	facets  []facet
+	proto   reflect.Value
+	given   []bool
+	typed   map[string]string // of the facts
+	habit   quantity.Habit
+	point   quantity.Habit // for cells of a workbook with a point
+	answers map[string]string
+	frames  float64 // sum for frames from the other end; 0 where they are the ship's
+	strakes []string
+	zeroth  int // index of the strake that is number 1
+	refs    map[string]map[string]string
+	skip    map[string]bool // fields that have a column
+
+	from    string   // file and sheet, before the row
+	above   []string // cells of the data row above, ditto marks resolved
+	context map[string]string
+}
+
+// facets lists the records a row gives, in the order of their columns.
+func (t *Table) facets() []facet {
+	k, _ := dossier.KindNamed(t.guess.Kind)
+	main := profileOf(k.Name).main
+	var list []facet
+	seen := map[facet]bool{}
+	for _, c := range t.guess.Columns {
+		m, ok := parseMeaning(c.Meaning, k)
+		f := facet{m.side, m.end}
+		if !ok || m.field != main || seen[f] {
+			continue
+		}
+		seen[f] = true
+		list = append(list, f)
+	}
+	if len(list) == 0 {
+		list = []facet{{}}
+	}
+	return list
+}
+
+func (t *Table) reader() (*reader, error) {
+	g := t.guess
+	k, ok := dossier.KindNamed(g.Kind)
+	if !ok {
+		return nil, field.Refuse("kind", "say what the rows are")
+	}
+	body := k.New()
+	r := &reader{t: t, kind: k, profile: profileOf(k.Name), typ: reflect.TypeOf(body).Elem(), own: map[facet][]slot{}, facets: t.facets(), answers: map[string]string{}, skip: map[string]bool{}, refs: map[string]map[string]string{}}
+	r.codec = field.CodecOf(r.typ)
+	for _, q := range g.Questions {
+		r.answers[q.Key] = q.Answer
+	}
+	if err := r.settle(g); err != nil {
+		return nil, err
+	}
+	for _, c := range g.Columns {
+		r.slot(c)
+	}
+	return r, r.facts(body)
+}
+
+// settle turns the answers into habits.
+func (r *reader) settle(g app.Guess) error {
+	r.habit = quantity.Habit{Decimal: quantity.Decimal(g.Decimal), Dates: quantity.DateOrder(g.Dates)}
+	if a := r.answers["decimal"]; a != "" && g.Decimal == "" {
+		r.habit.Decimal = quantity.Decimal(a)
+		if r.t.ev.marks.comma > 0 && r.t.ev.marks.point > 0 {
+			r.habit.Decimal = "" // both are used: the answer goes for the open cells only
+		}
+	}
+	if a := r.answers["dates"]; a != "" && g.Dates == "" {
+		r.habit.Dates = quantity.DateOrder(a)
+	}
+	for key := range unitQuestions {
+		if a := r.answers[strings.ReplaceAll(key, " ", "_")]; a != "" {
+			r.habit.Units = append(r.habit.Units, a)
+		}
+	}
+	r.point = r.habit
+	r.point.Decimal = quantity.DecimalPoint
+	switch a := r.answers["frames"]; {
+	case a == "" || a == "same":
+	case strings.HasPrefix(a, "reverse:"):
+		sum, err := strconv.ParseFloat(strings.TrimPrefix(a, "reverse:"), 64)
+		if err != nil || sum <= 0 || sum > 10000 {
+			return field.Refuse("frames", "frames from the other end are answered as reverse:N, where N is the sum of the file's frame and the ship's, not %q", a)
+		}
+		r.frames = sum
+	default:
+		return field.Refuse("frames", "frames must be answered same or reverse:N, not %q", a)
+	}
+	if a := r.answers["strakes"]; a != "" && a != "names" {
+		r.strakes = strakeNames(r.t.ship)
+		r.zeroth = -1
+		for i, n := range r.strakes {
+			if n == a {
+				r.zeroth = i
+			}
+		}
+		if r.zeroth < 0 {
+			return field.Refuse("strakes", "strake number 1 can't be %q: the ship's strakes are %s", a, strings.Join(r.strakes, ", "))
+		}
+	}
+	return nil
+}
+
+// slot compiles one column.
+func (r *reader) slot(c app.GuessedColumn) {
+	m, ok := parseMeaning(c.Meaning, r.kind)
+	if !ok || derived[m.field] != "" {
+		return
+	}
+	s := slot{col: c.Index, name: columnName(c.Index), head: c.Heading, mean: m, field: r.codec.Index(m.field), unit: c.Unit}
+	if s.field >= 0 {
+		s.f = r.codec.Field(s.field)
+	}
+	if s.unit == "" {
+		s.unit = unitOf(s.f)
+	}
+	r.skip[m.field] = true
+	if m.side == "" && m.end == "" && !(m.field == r.profile.main && len(r.facets) > 1) {
+		r.shared = append(r.shared, s)
+		return
+	}
+	f := facet{m.side, m.end}
+	for _, have := range r.facets {
+		if have == f || have.side == f.side && f.end == "" || have.end == f.end && f.side == "" {
+			r.own[have] = append(r.own[have], s)
+		}
+	}
+}
+
+// facts fills the prototype that every record starts from.
+func (r *reader) facts(body any) error {
+	r.proto = reflect.ValueOf(body).Elem()
+	r.given = make([]bool, r.codec.Len())
+	for i := range r.given {
+		r.given[i] = r.codec.Field(i).Default != ""
+	}
+	d := draft{body: r.proto, given: r.given}
+	for _, f := range r.t.guess.Facts {
+		i := r.codec.Index(f.Field)
+		if i < 0 || r.skip[f.Field] || f.Text == "" {
+			continue
+		}
+		s := slot{name: "", mean: meaning{field: f.Field}, field: i, f: r.codec.Field(i)}
+		s.unit = unitOf(s.f)
+		if err := r.plain(&d, s, f.Text); err != nil {
+			return field.Refuse(f.Field, "what goes for every row, %s: %s", s.f.Label, reasonOf(err))
+		}
+	}
+	r.typed = d.typed
+	return nil
+}
+
+// draft is one record in the making.
+type draft struct {
+	body  reflect.Value
+	given []bool
+	typed map[string]string
+	notes []string
+}
+
+func (d *draft) keep(key, text string) {
+	if d.typed == nil {
+		d.typed = map[string]string{}
+	}
+	d.typed[key] = text
+}
+
+// row reads one row into its records, or gives the reason why it can't.
+func (r *reader) row(n int, cells []string) ([]dossier.Record, error) {
+	var list []dossier.Record
+	read := 0
+	for _, f := range r.facets {
+		d := draft{body: reflect.New(r.typ).Elem(), given: append([]bool{}, r.given...)}
+		d.body.Set(r.proto)
+		for k, v := range r.typed {
+			d.keep(k, v)
+		}
+		at := ""
+		got := false
+		for _, slots := range [2][]slot{r.shared, r.own[f]} {
+			for _, s := range slots {
+				cell := ""
+				if s.col < len(cells) {
+					cell = cells[s.col]
+				}
+				if cell == "" {
+					continue
+				}
+				if err := r.cell(&d, s, cell); err != nil {
+					return nil, fmt.Errorf("column %s%s: %w", s.name, named(s.head), err)
+				}
+				if s.mean.field == r.profile.main || r.profile.main == "" || r.needed(s.mean.field) {
+					got = true
+					at = s.name
+				}
+			}
+		}
+		if !got {
+			continue
+		}
+		read++
+		rec, err := r.finish(&d, f)
+		if err != nil {
+			return nil, err
+		}
+		rec.From = r.from + "row " + strconv.Itoa(n)
+		if len(r.facets) > 1 {
+			rec.From = r.from + "cell " + at + strconv.Itoa(n)
+		}
+		list = append(list, rec)
+	}
+	if read == 0 {
+		return nil, fmt.Errorf("the row has no %s", r.wanted())
+	}
+	return list, nil
+}
+
+func (r *reader) needed(key string) bool {
+	for _, n := range r.profile.needs {
+		if n == key {
+			return true
+		}
+	}
+	return len(r.profile.needs) == 0
+}
+
+func (r *reader) wanted() string {
+	key := r.profile.main
+	if key == "" && len(r.profile.needs) > 0 {
+		key = r.profile.needs[0]
+	}
+	if f, ok := r.kind.Field(key); ok {
+		if key == "thickness" {
+			return "reading"
+		}
+		return f.Label
+	}
+	return "value"
+}
+
+func named(head string) string {
+	if head == "" {
+		return ""
+	}
+	return " (" + head + ")"
+}
+
+// finish gives the record its side, what stands in the headings above it, and its identity.
+func (r *reader) finish(d *draft, f facet) (rec dossier.Record, err error) {
+	for key, text := range r.context {
+		i := r.codec.Index(key)
+		if i < 0 || d.given[i] {
+			continue
+		}
+		s := slot{mean: meaning{field: key}, field: i, f: r.codec.Field(i)}
+		s.unit = unitOf(s.f)
+		if err := r.plain(d, s, text); err != nil {
+			return rec, err
+		}
+	}
+	if f.side != "" {
+		if err := r.text(d, "side", f.side); err != nil {
+			return rec, err
+		}
+	}
+	if f.end != "" {
+		if err := r.join(d, "where", map[string]string{"forward": "forward end of the plate", "aft": "after end of the plate", "mid": "middle of the plate"}[f.end]); err != nil {
+			return rec, err
+		}
+	}
+	if len(d.notes) > 0 {
+		if err := r.join(d, "notes", strings.Join(d.notes, "; ")); err != nil {
+			return rec, err
+		}
+	}
+	if err := r.codec.Finish(d.body, d.given); err != nil {
+		return rec, err
+	}
+	body := d.body.Addr().Interface()
+	if p, ok := body.(interface {
+		Located() ship.Place
+		Settle()
+	}); ok {
+		before := p.Located().Frame
+		p.Settle()
+		if after := p.Located().Frame; after != before {
+			if _, said := d.typed["frame"]; !said {
+				d.keep("frame", before)
+			}
+		}
+	}
+	rec.Kind, rec.Body, rec.Typed = r.kind.Name, body, d.typed
+	rec.ID = dossier.NewID()
+	rec.Basis = basisOf(r.kind)
+	return rec, nil
+}
+
+// basisOf is how a row of a table is known: a survey was measured, all else was written down.
+func basisOf(k dossier.Kind) field.Basis {
+	if k.Group == "survey" {
+		return field.Measured
+	}
+	return field.Documented
+}
+
+// text sets a text field.
+func (r *reader) text(d *draft, key, text string) error {
+	i := r.codec.Index(key)
+	if i < 0 {
+		return nil
+	}
+	_, err := r.codec.SetText(d.body, i, text, "")
+	d.given[i] = d.given[i] || err == nil
+	return err
+}
+
+// join adds a text to a text field.
+func (r *reader) join(d *draft, key, text string) error {
+	i := r.codec.Index(key)
+	if i < 0 || text == "" {
+		return nil
+	}
+	if have, ok := r.codec.Text(d.body, i); ok && have != "" && have != text {
+		text = have + "; " + text
+	}
+	return r.text(d, key, text)
+}
