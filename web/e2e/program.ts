@@ -30,7 +30,9 @@ async function start(args: (file: string) => string[]): Promise<Program> {
     await rm(folder, { recursive: true, force: true })
   }
   try {
-    return { address: await addressOf(child), stop }
+    const address = await addressOf(child)
+    await fetch(`${address}/api/v1/brief`) // worked out once; every page asks for it
+    return { address, stop }
   } catch (err) {
     await stop()
     throw err

@@ -6,8 +6,8 @@ export default defineConfig({
     root: import.meta.dirname,
     include: ['*.e2e.ts'],
     globalSetup: ['browser.ts'],
-    testTimeout: 30_000,
-    hookTimeout: 60_000,
+    testTimeout: 90_000,
+    hookTimeout: 180_000,
     maxWorkers: 2,
   },
 })
