@@ -132,6 +132,7 @@ func TestDewPointGo(t *testing.T) {
 		t.Error("2 degrees over the dew point is go")
 	}
 	for raw, want := range map[string]bool{
+		`{"air": 20, "humidity": 60}`:                                 false, // not measured is not go
 		`{"air": 20, "humidity": 60, "steel": 18}`:                    true,
 		`{"air": 20, "humidity": 86, "steel": 25}`:                    false,
 		`{"air": 20, "humidity": 85, "steel": 25}`:                    true,
@@ -164,7 +165,6 @@ func TestDewPointRefuses(t *testing.T) {
 		`{"air": 20, "humidity": 0, "steel": 15}`:   "humidity",
 		`{"air": 20, "humidity": 178, "steel": 15}`: "humidity",
 		`{"air": 293, "humidity": 78, "steel": 15}`: "air",
-		`{"air": 20, "humidity": 78}`:               "steel",
 		`{"air": 20, "humidity": 78, "steel": 150}`: "steel",
 	})
 }

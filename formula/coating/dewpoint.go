@@ -51,17 +51,17 @@ func (l Limits) blocks(steel, dew, humidity float64) (why []string) {
 
 // DewPointIn is the air and the steel.
 type DewPointIn struct {
-	Air      float64 `key:"air" unit:"degC" symbol:"t" min:"-30" max:"60" label:"air"`
-	Humidity float64 `key:"humidity" unit:"%" symbol:"h" over:"0" max:"100" label:"relative humidity"`
-	Steel    float64 `key:"steel" unit:"degC" symbol:"ts" min:"-30" max:"90" label:"steel, the coldest spot of what is to be painted"`
-	Constant string  `key:"constants" enum:"wmo|17.27-237.7" default:"wmo" label:"constants of the formula"`
+	Air      float64  `key:"air" unit:"degC" symbol:"t" min:"-30" max:"60" label:"air"`
+	Humidity float64  `key:"humidity" unit:"%" symbol:"h" over:"0" max:"100" label:"relative humidity"`
+	Steel    *float64 `key:"steel" unit:"degC" symbol:"ts" min:"-30" max:"90" label:"steel, the coldest spot of what is to be painted" help:"left out: the dew point alone, and no leave to paint"`
+	Constant string   `key:"constants" enum:"wmo|17.27-237.7" default:"wmo" label:"constants of the formula"`
 	Limits
 }
 
 // DewPointOut is the dew point and whether to paint.
 type DewPointOut struct {
 	DewPoint float64  `key:"dew_point" unit:"degC" symbol:"td" label:"dew point"`
-	Margin   float64  `key:"margin" unit:"K" symbol:"m" label:"steel over dew point" expr:"ts-td"`
+	Margin   *float64 `key:"margin" unit:"K" symbol:"m" label:"steel over dew point" expr:"ts-td"`
 	Go       bool     `key:"go" label:"conditions allow painting"`
 	Reasons  []string `key:"reasons" optional:"yes" label:"why not"`
 
@@ -104,8 +104,12 @@ func (in DewPointIn) magnus() Magnus {
 
 func dewPoint(in DewPointIn) (out DewPointOut, err error) {
 	out.DewPoint = in.magnus().DewPoint(in.Air, in.Humidity)
-	out.Margin = in.Steel - out.DewPoint
-	out.Reasons = in.blocks(in.Steel, out.DewPoint, in.Humidity)
+	if in.Steel != nil {
+		out.Margin = new(*in.Steel - out.DewPoint)
+		out.Reasons = in.blocks(*in.Steel, out.DewPoint, in.Humidity)
+	} else {
+		out.Reasons = []string{"the steel was not measured"}
+	}
 	out.Go = len(out.Reasons) == 0
 	out.Warnings = append(out.Warnings, out.Reasons...)
 	if out.DewPoint < 0 {

@@ -229,8 +229,8 @@ func (in ExtremeIn) check() error {
 		return field.Refuse("location", "location and scale belong together")
 	case in.Model == "normal" && !given:
 		return field.Refuse("model", "the normal law is not one of extremes: give location (mean) and scale (standard deviation) of the thickness")
-	case in.Model != "gev" && in.Shape != nil && *in.Shape != 0:
-		return field.Refuse("shape", "shape belongs to model gev; model is %s", in.Model)
+	case in.Model == "normal" && in.Shape != nil:
+		return field.Refuse("shape", "the normal law has no shape: leave it out")
 	case in.Are == "thickness" && in.Thickness == nil && in.Model != "normal":
 		return field.Refuse("thickness", "thickness is missing: with maxima_are thickness the pits are counted from it")
 	case in.Limit != nil && in.Thickness != nil && *in.Limit >= *in.Thickness:
@@ -271,6 +271,9 @@ func (out *ExtremeOut) warn(in ExtremeIn) {
 	}
 	if out.GOF != nil && out.GOFLimit != nil && *out.GOF > *out.GOFLimit {
 		say("the data do not look like this law (distance %.2f, chance passes %.2f once in twenty): mixed zones, or try gev", *out.GOF, *out.GOFLimit)
+	}
+	if in.Model == "gumbel" && out.Shape != 0 {
+		say("a shape is given, so the law is the three-parameter one, not Gumbel's")
 	}
 	if out.Shape < -0.5 {
 		say("the fitted law ends abruptly (shape %.2f): standard errors do not hold there", out.Shape)

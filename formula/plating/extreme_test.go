@@ -125,22 +125,22 @@ func TestExtremeWarns(t *testing.T) {
 
 func TestExtremeRefuses(t *testing.T) {
 	for raw, want := range map[string]string{
-		`{"patch_area": 1, "zone_area": 100}`:                                                    "maxima",
-		`{"maxima": [1, 2], "patch_area": 1, "zone_area": 100}`:                                  "maxima",
-		`{"maxima": [2, 2, 2, 2], "patch_area": 1, "zone_area": 100}`:                            "maxima",
-		`{"maxima": [1, -2, 3], "patch_area": 1, "zone_area": 100}`:                              "maxima[1]",
-		`{"maxima": [1, 2, 3], "patch_area": 100, "zone_area": 1}`:                               "zone_area",
-		`{"maxima": [1, 2, 3], "patch_area": 0, "zone_area": 1}`:                                 "patch_area",
-		`{"maxima": [1, 2, 13], "thickness": 12, "patch_area": 1, "zone_area": 100}`:             "maxima[2]",
-		`{"maxima": [1, 2, 3], "location": 2, "scale": 1, "patch_area": 1, "zone_area": 100}`:    "maxima",
-		`{"location": 2, "patch_area": 1, "zone_area": 100}`:                                     "location",
-		`{"location": 2, "scale": 0, "patch_area": 1, "zone_area": 100}`:                         "scale",
-		`{"location": 2, "scale": 1, "shape": 0.2, "patch_area": 1, "zone_area": 100}`:           "shape",
-		`{"maxima": [9, 8, 10], "maxima_are": "thickness", "patch_area": 1, "zone_area": 100}`:   "thickness",
-		`{"maxima": [1, 2, 3], "thickness": 12, "limit": 13, "patch_area": 1, "zone_area": 100}`: "limit",
-		`{"maxima": [1, 2, 3], "model": "normal", "patch_area": 1, "zone_area": 100}`:            "model",
-		`{"maxima": [1, 2, 3], "zones": ["a"], "patch_area": 1, "zone_area": 100}`:               "zones",
-		`{"maxima": [1, 2, 3, 4], "model": "gev", "patch_area": 1, "zone_area": 100}`:            "maxima",
+		`{"patch_area": 1, "zone_area": 100}`:                                                             "maxima",
+		`{"maxima": [1, 2], "patch_area": 1, "zone_area": 100}`:                                           "maxima",
+		`{"maxima": [2, 2, 2, 2], "patch_area": 1, "zone_area": 100}`:                                     "maxima",
+		`{"maxima": [1, -2, 3], "patch_area": 1, "zone_area": 100}`:                                       "maxima[1]",
+		`{"maxima": [1, 2, 3], "patch_area": 100, "zone_area": 1}`:                                        "zone_area",
+		`{"maxima": [1, 2, 3], "patch_area": 0, "zone_area": 1}`:                                          "patch_area",
+		`{"maxima": [1, 2, 13], "thickness": 12, "patch_area": 1, "zone_area": 100}`:                      "maxima[2]",
+		`{"maxima": [1, 2, 3], "location": 2, "scale": 1, "patch_area": 1, "zone_area": 100}`:             "maxima",
+		`{"location": 2, "patch_area": 1, "zone_area": 100}`:                                              "location",
+		`{"location": 2, "scale": 0, "patch_area": 1, "zone_area": 100}`:                                  "scale",
+		`{"location": 2, "scale": 1, "shape": 0.2, "model": "normal", "patch_area": 1, "zone_area": 100}`: "shape",
+		`{"maxima": [9, 8, 10], "maxima_are": "thickness", "patch_area": 1, "zone_area": 100}`:            "thickness",
+		`{"maxima": [1, 2, 3], "thickness": 12, "limit": 13, "patch_area": 1, "zone_area": 100}`:          "limit",
+		`{"maxima": [1, 2, 3], "model": "normal", "patch_area": 1, "zone_area": 100}`:                     "model",
+		`{"maxima": [1, 2, 3], "zones": ["a"], "patch_area": 1, "zone_area": 100}`:                        "zones",
+		`{"maxima": [1, 2, 3, 4], "model": "gev", "patch_area": 1, "zone_area": 100}`:                     "maxima",
 	} {
 		_, err := calc.JSON(Extreme, json.RawMessage(raw))
 		if e, ok := err.(*field.Error); !ok || e.Field != want {

@@ -27,6 +27,9 @@ type Currents struct {
 type AnodesIn struct {
 	Zones       []Zone     `key:"zones" optional:"yes" most:"10000" label:"wetted surfaces, as in protection.demand"`
 	Demand      *Currents  `key:"demand" label:"or the currents asked for"`
+	Initial     *float64   `key:"current_initial" unit:"A" min:"0" max:"100000" label:"or these by themselves: current asked for at the start"`
+	Mean        *float64   `key:"current_mean" unit:"A" over:"0" max:"100000" label:"mean current asked for"`
+	Final       *float64   `key:"current_final" unit:"A" min:"0" max:"100000" label:"current asked for at the end"`
 	Life        float64    `key:"life" unit:"y" symbol:"T" over:"0" max:"100" label:"life asked for"`
 	Alloy       string     `key:"alloy" enum:"zinc|aluminium|magnesium" label:"alloy"`
 	Capacity    *float64   `key:"capacity" unit:"A.h/kg" over:"0" max:"3000" label:"charge in a kilogram" help:"zinc 780, aluminium 2000, magnesium 1200, from memory, where left out"`
@@ -111,22 +114,19 @@ func anodesNeeded(in AnodesIn) (out AnodesOut, err error) {
 }
 
 func (out *AnodesOut) demand(in AnodesIn) error {
-	switch {
-	case in.Demand != nil && len(in.Zones) > 0:
-		return field.Refuse("demand", "give zones or demand, not both")
-	case in.Demand != nil:
-		d := in.Demand
-		out.DemandInitial, out.DemandMean, out.DemandFinal = d.Mean, d.Mean, d.Mean
-		if d.Initial != nil {
-			out.DemandInitial = *d.Initial
+	asked, err := in.currents()
+	if err != nil {
+		return err
+	}
+	if asked != nil {
+		out.DemandInitial, out.DemandMean, out.DemandFinal = asked.Mean, asked.Mean, asked.Mean
+		if asked.Initial != nil {
+			out.DemandInitial = *asked.Initial
 		}
-		if d.Final != nil {
-			out.DemandFinal = *d.Final
+		if asked.Final != nil {
+			out.DemandFinal = *asked.Final
 		}
 		return nil
-	}
-	if len(in.Zones) == 0 {
-		return field.Refuse("zones", "zones is missing: give the wetted surfaces, or demand with the currents")
 	}
 	d, err := demand(DemandIn{Zones: in.Zones, Life: &in.Life})
 	if err != nil {
@@ -135,6 +135,24 @@ func (out *AnodesOut) demand(in AnodesIn) error {
 	out.DemandInitial, out.DemandMean, out.DemandFinal = d.Initial, d.Mean, d.Final
 	out.Warnings = append(out.Warnings, d.Warnings...)
 	return nil
+}
+
+// currents are the currents given, in either way; nil where zones are given instead.
+func (in AnodesIn) currents() (*Currents, error) {
+	alone := in.Mean != nil || in.Initial != nil || in.Final != nil
+	switch {
+	case in.Demand != nil && alone:
+		return nil, field.Refuse("demand", "give demand, or current_initial, current_mean and current_final by themselves, not both")
+	case (in.Demand != nil || alone) && len(in.Zones) > 0:
+		return nil, field.Refuse("zones", "give zones or the currents asked for, not both")
+	case alone && in.Mean == nil:
+		return nil, field.Refuse("current_mean", "current_mean is missing: mass follows from the mean current")
+	case alone:
+		return &Currents{Initial: in.Initial, Mean: *in.Mean, Final: in.Final}, nil
+	case in.Demand == nil && len(in.Zones) == 0:
+		return nil, field.Refuse("zones", "zones is missing: give the wetted surfaces, or the currents asked for")
+	}
+	return in.Demand, nil
 }
 
 // usedUp is the shape at the end of its life.
@@ -195,7 +213,7 @@ func count1(total, each float64) float64 { return max(count(total, each), 1) }
 
 func anodesSteps(in AnodesIn, out AnodesOut) []calc.Step {
 	how := "as given"
-	if in.Demand == nil {
+	if len(in.Zones) > 0 {
 		how = "sum over the zones, as protection.demand"
 	}
 	steps := []calc.Step{

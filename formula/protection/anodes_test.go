@@ -14,6 +14,8 @@ func TestAnodesByHand(t *testing.T) {
 	near(t, "mean", get("demand_mean"), 34.0, 1e-9)
 	near(t, "final", get("demand_final"), 83.2, 1e-9)
 	near(t, "mass", get("mass_needed"), 4380, 1e-6)
+	_, get = run(t, AnodesNeeded, `{"current_mean": 34, "life": 25, "alloy": "aluminium", "utilisation": 0.85}`)
+	near(t, "mass from the current alone", get("mass_needed"), 4380, 1e-6)
 }
 
 // Published: MIL-HDBK-1004/10, page 204: 857 lb of anodes of 44 lb are 19.5, say 20; 57.3 A at 1.5 A an anode are 38.2 (it fits 40, we round up to
@@ -59,6 +61,8 @@ func TestAnodesWarnOfTheWater(t *testing.T) {
 
 func TestAnodesRefuse(t *testing.T) {
 	refuses(t, AnodesNeeded, map[string]string{
+		`{"current_initial": 3, "life": 10, "alloy": "zinc"}`:                                                                                                                          "current_mean",
+		`{"current_mean": 3, "demand": {"current_mean": 3}, "life": 10, "alloy": "zinc"}`:                                                                                              "demand",
 		`{"life": 10, "alloy": "zinc"}`:                                                                                                                                                "zones",
 		`{"demand": {"current_mean": 0}, "life": 10, "alloy": "zinc"}`:                                                                                                                 "demand.current_mean",
 		`{"demand": {"current_mean": 3}, "life": -1, "alloy": "zinc"}`:                                                                                                                 "life",
@@ -67,7 +71,7 @@ func TestAnodesRefuse(t *testing.T) {
 		`{"demand": {"current_mean": 3}, "life": 10, "alloy": "zinc", "potential": -0.85, "protected": -0.9}`:                                                                          "potential",
 		`{"demand": {"current_mean": 3}, "life": 10, "alloy": "zinc", "utilisation": 85}`:                                                                                              "utilisation",
 		`{"demand": {"current_mean": 3}, "life": 10, "alloy": "zinc", "anodes": [{"kind": "flush", "mass": 22, "length": 0.6}]}`:                                                       "anodes[0].width",
-		`{"demand": {"current_mean": 3}, "zones": [{"area": 10, "density": 5}], "life": 10, "alloy": "zinc"}`:                                                                          "demand",
+		`{"demand": {"current_mean": 3}, "zones": [{"area": 10, "density": 5}], "life": 10, "alloy": "zinc"}`:                                                                          "zones",
 		`{"demand": {"current_mean": 3}, "life": 10, "alloy": "zinc", "anodes": [{"kind": "plate", "mass": 22, "area": 0.1, "count": 2}, {"kind": "plate", "mass": 22, "area": 0.1}]}`: "anodes[1].count",
 	})
 }

@@ -25,20 +25,18 @@ func Fit(readings []Reading, given Given) (Kernel, float64) {
 			free = append(free, p.at)
 		}
 	}
-	for range 2 { // the second time with neighbours by the ranges found
-		k = climb(k, start, free, &k, likelihood)
+	k = climb(k, start, free, &k, likelihood)
+	if relink != nil && len(free) > 0 { // once more, with neighbours by the ranges found
 		relink(k)
-		if len(free) == 0 {
-			break
-		}
+		k = climb(k, start, free, &k, likelihood)
 	}
 	return k, likelihood(k)
 }
 
-// likelihoodOf is exact for few readings, chained beyond.
+// likelihoodOf is exact for few readings, chained beyond; a chain can be linked anew.
 func likelihoodOf(readings []Reading, start Kernel, mean *float64) (likelihood func(Kernel) float64, relink func(Kernel)) {
 	if len(readings) <= chainLinks*12 {
-		return func(k Kernel) float64 { return exactLikelihood(readings, k, mean) }, func(Kernel) {}
+		return func(k Kernel) float64 { return exactLikelihood(readings, k, mean) }, nil
 	}
 	c := chain(readings, start, newIndex(readings, start))
 	return func(k Kernel) float64 { return c.logLikelihood(k, mean) }, c.link
