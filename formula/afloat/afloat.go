@@ -7,5 +7,5 @@ import "oakum/calc"
 
 // Methods lists the subject's methods.
 func Methods() []calc.Method {
-	return []calc.Method{HydrostaticsOf, Curves, Equilibrium, RightingCurve, WeightChange, FreeSurface, DraftSurvey, Flooding}
+	return []calc.Method{HydrostaticsOf, Curves, Equilibrium, RightingCurve, WeightChange, FreeSurface, DraftSurvey, Flooding, Trend}
 }
