@@ -99,7 +99,7 @@ var Aimed = calc.Formula[AimedIn, AimedOut]{
 	},
 	Cautions: []calc.Caution{calc.Screening},
 	Fn:       aimed,
-	Samples:  50,
+	Samples:  20,
 	Steps: func(_ AimedIn, out AimedOut) []calc.Step {
 		var steps []calc.Step
 		for i, z := range out.Zones {
@@ -114,7 +114,10 @@ func aimed(in AimedIn) (out AimedOut, err error) {
 	if err := in.check(); err != nil {
 		return out, err
 	}
-	zones, names := in.zones()
+	zones, names, err := in.zones()
+	if err != nil {
+		return out, err
+	}
 	for _, name := range names {
 		z := zones[name]
 		fit, judged, err := in.judge(name, z.readings, z.cells)

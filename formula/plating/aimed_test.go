@@ -98,14 +98,15 @@ func TestAimedZoneNeverLookedAt(t *testing.T) {
 
 func TestAimedRefuses(t *testing.T) {
 	for raw, want := range map[string]string{
-		`{"readings": [], "limit": 9}`:                                                                          "readings",
-		`{"readings": [{"x": 1, "y": 1, "thickness": 10}]}`:                                                     "limit",
-		`{"readings": [{"x": 1, "y": 1, "thickness": 10}], "cells": [{"x": 1, "y": 1}]}`:                        "limit",
-		`{"readings": [{"x": 1, "y": 1, "thickness": -10}], "limit": 9}`:                                        "readings[0].thickness",
-		`{"readings": [{"x": 37000, "y": 1, "thickness": 10}], "limit": 9}`:                                     "readings[0].x",
-		`{"readings": [{"x": 1, "thickness": 10}], "limit": 9}`:                                                 "readings[0].y",
-		`{"readings": [{"x": 1, "y": 1, "thickness": 10}], "limit": 9, "range_x": 0}`:                           "range_x",
-		`{"readings": [{"x": 1, "y": 1, "thickness": 10}], "cells": [{"x": 1, "y": 1, "limit": 9}], "cell": 1}`: "cell",
+		`{"readings": [], "limit": 9}`:                                                                                     "readings",
+		`{"readings": [{"x": 1, "y": 1, "thickness": 10}]}`:                                                                "limit",
+		`{"readings": [{"x": 1, "y": 1, "thickness": 10}], "cells": [{"x": 1, "y": 1}]}`:                                   "limit",
+		`{"readings": [{"x": 1, "y": 1, "thickness": -10}], "limit": 9}`:                                                   "readings[0].thickness",
+		`{"readings": [{"x": 37000, "y": 1, "thickness": 10}], "limit": 9}`:                                                "readings[0].x",
+		`{"readings": [{"x": 1, "thickness": 10}], "limit": 9}`:                                                            "readings[0].y",
+		`{"readings": [{"x": 1, "y": 1, "thickness": 10}], "limit": 9, "range_x": 0}`:                                      "range_x",
+		`{"readings": [{"x": 1, "y": 1, "thickness": 10}], "cells": [{"x": 1, "y": 1, "limit": 9}], "cell": 1}`:            "cell",
+		`{"readings": [{"x": 1, "y": 1, "thickness": 10}, {"x": 90, "y": 21, "thickness": 10}], "limit": 9, "cell": 0.01}`: "cell",
 	} {
 		_, err := calc.JSON(Aimed, json.RawMessage(raw))
 		if e, ok := err.(*field.Error); !ok || e.Field != want {

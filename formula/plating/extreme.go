@@ -156,7 +156,7 @@ func (out *ExtremeOut) fit(in ExtremeIn) error {
 	}
 	m := pwm(x)
 	out.PWMLocation, out.PWMScale, out.PWMShape = &m.Location, &m.Scale, &m.Shape
-	out.GOF = new(extremes.AndersonDarling(x, fit.Law))
+	out.GOF = finite(extremes.AndersonDarling(x, fit.Law))
 	if in.Model == "gumbel" {
 		out.GOFLimit = new(extremes.GumbelCritical(len(x)))
 	}

@@ -15,7 +15,7 @@ type zone struct {
 }
 
 // zones sorts readings and cells by zone, the names in order; without cells it lays a net.
-func (in AimedIn) zones() (map[string]*zone, []string) {
+func (in AimedIn) zones() (map[string]*zone, []string, error) {
 	by := map[string]*zone{}
 	at := func(name string) *zone {
 		if by[name] == nil {
@@ -36,28 +36,47 @@ func (in AimedIn) zones() (map[string]*zone, []string) {
 		names = append(names, name)
 	}
 	slices.Sort(names)
-	if len(in.Cells) == 0 {
-		for name, z := range by {
-			z.cells = in.net(name, z.readings)
-		}
+	if len(in.Cells) > 0 {
+		return by, names, nil
 	}
-	return by, names
+	total := 0
+	for _, name := range names {
+		cells, err := in.net(name, by[name].readings)
+		if err != nil {
+			return nil, nil, err
+		}
+		if total += len(cells); total > cellsMost {
+			return nil, nil, tooFine(float64(total))
+		}
+		by[name].cells = cells
+	}
+	return by, names, nil
+}
+
+// cellsMost is the most cells of a net.
+const cellsMost = 500_000
+
+func tooFine(cells float64) error {
+	return field.Refuse("cell", "cell is so small that the net has %.0f cells or more; at most %d are taken", cells, cellsMost)
 }
 
 // netMost is about how many cells a net has along its longer side where its cell is left out.
 const netMost = 60
 
 // net covers the extent of a zone's readings with square cells.
-func (in AimedIn) net(name string, readings []shellmap.Reading) []Cell {
+func (in AimedIn) net(name string, readings []shellmap.Reading) ([]Cell, error) {
 	x0, x1, y0, y1 := math.Inf(1), math.Inf(-1), math.Inf(1), math.Inf(-1)
 	for _, r := range readings {
 		x0, x1, y0, y1 = min(x0, r.X), max(x1, r.X), min(y0, r.Y), max(y1, r.Y)
 	}
 	side := max(x1-x0, y1-y0, 1) / netMost
 	if in.Cell != nil {
-		side = max(*in.Cell, max(x1-x0, y1-y0)/2000)
+		side = *in.Cell
 	}
 	nx, ny := max(math.Ceil((x1-x0)/side), 1), max(math.Ceil((y1-y0)/side), 1)
+	if nx*ny > cellsMost {
+		return nil, tooFine(nx * ny)
+	}
 	var cells []Cell
 	for i := range int(nx) {
 		for j := range int(ny) {
@@ -66,7 +85,7 @@ func (in AimedIn) net(name string, readings []shellmap.Reading) []Cell {
 			})
 		}
 	}
-	return cells
+	return cells, nil
 }
 
 // judge maps one zone. A zone without readings gets no fit: its cells are as likely below the limit as not.
