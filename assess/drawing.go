@@ -157,17 +157,12 @@ func (d *Drawing) lines(h *hullform.Hull) error {
 	if err != nil {
 		return err
 	}
-	for _, ring := range h.Buttock(0) {
-		for _, p := range ring.Points {
-			d.Profile.Outline = append(d.Profile.Outline, XY{round(p.X), round(p.Z)})
-		}
-		break
-	}
 	for i, x := range xs {
 		d.Profile.Deck = append(d.Profile.Deck, XY{round(x), round(e.Deck[i].Z)})
 		d.Plan.Outline = append(d.Plan.Outline, XY{round(x), round(math.Abs(e.Deck[i].Y))})
 		d.Shell.Edge = append(d.Shell.Edge, XY{round(x), round(e.Girth[i])})
 	}
+	d.Profile.Outline = silhouette(h, xs, d.Profile.Deck)
 	for _, line := range e.Lines {
 		on := DrawnLine{Z: line.Height, Points: []XY{}}
 		from := DrawnLine{Z: line.Height, Points: []XY{}}
@@ -193,6 +188,31 @@ func (d *Drawing) lines(h *hullform.Hull) error {
 		d.Sections = append(d.Sections, s)
 	}
 	return nil
+}
+
+// skin is the least half-breadth, m, that counts as hull in the silhouette: on the centre plane itself a form that is given wider than she is runs on
+// as a sheet of no thickness.
+const skin = 0.01
+
+// silhouette is the view from the side: along the bottom from aft, and back along the deck.
+func silhouette(h *hullform.Hull, xs []float64, deck []XY) []XY {
+	var outline []XY
+	for _, x := range xs {
+		r, err := h.Rib(x, hullform.Port)
+		if err != nil {
+			continue
+		}
+		for _, p := range r.Points {
+			if math.Abs(p.Y) > skin {
+				outline = append(outline, XY{round(x), round(p.Z)})
+				break
+			}
+		}
+	}
+	for i := len(deck) - 1; i >= 0; i-- {
+		outline = append(outline, deck[i])
+	}
+	return outline
 }
 
 // frames labels every fifth or tenth frame, so that the numbers stand clear of each other.

@@ -13,7 +13,7 @@ import (
 )
 
 // quickFutures is how many futures a brief runs for itself; the Outlook page asks for more.
-const quickFutures = 4096
+const quickFutures = 1024
 
 // seed makes every brief's futures the same for the same ship.
 const seed = 1931
