@@ -17,12 +17,12 @@ func corranMatters(v *vessel) error {
 	`, invent.Values{"mark": "public"})
 	v.Table("criterion", `
 		id | name | matter | measured_in | worst | best | swing | notes
-		criterion-cost | Cost | | thousand euro | 260 | 0 | 90 | money of the docking
-		criterion-risk | Risk left | | share | 1 | 0 | 100 | of the parts it treats
+		criterion-cost | Cost | | thousand euro | 950 | 0 | 90 | money of the docking
+		criterion-risk | Risk left | | share | 2 | 0 | 100 | of the parts it treats
 		criterion-heritage | Original fabric kept | | points | 0 | 10 | 70 | 10: all stays in place and can be seen
 		criterion-upkeep | Upkeep after | | thousand euro a year | 12 | 0 | 40 |
 		criterion-undo | Can be undone | | points | 0 | 10 | 35 |
-		criterion-days | Days in dock | | days | 8 | 0 | 30 |
+		criterion-days | Days in dock | | days | 14 | 0 | 30 |
 	`, invent.Values{"mark": "board"})
 	scored := invent.Values{"criteria": []string{"criterion-cost", "criterion-risk", "criterion-heritage", "criterion-upkeep", "criterion-undo", "criterion-days"}, "mark": "board"}
 	v.Table("course", corranCourses, scored)

@@ -23,7 +23,7 @@ func corranMoney(v *vessel) error {
 		receipt-gift-2 | pot-dock | 2023-09-08 | 25000 | gift | a shipping company (invented) |
 		receipt-gift-3 | pot-dock | 2025-12-20 | 20000 | gift | an unnamed giver |
 		receipt-sale-1 | pot-dock | 2023-04-02 | 6200 | sale | sale of duplicate fittings | two lamps and a telegraph not of this ship
-	`, invent.Values{"mark": "board", "basis": "documented", "basis_note": "ledger"})
+	`, invent.Values{"mark": "board", "basis": "documented", "basis_note": "ledger", "paper": "letter and bank statement"})
 	v.Table("payment", `
 		id | date | pot | amount | to | what | commitment | work | notes
 		payment-0001 | 2019-08-30 | pot-dock | 9400 | dive firm D | dive of August 2019 | | |
@@ -33,7 +33,7 @@ func corranMoney(v *vessel) error {
 		payment-0004 | 2024-10-01 | pot-dock | 18600 | naval architect N | docking study, first part | commit-1 | |
 		payment-0005 | 2025-10-10 | pot-dock | 12900 | dive firm D | dive of September 2025 | | |
 		payment-0006 | 2026-05-20 | pot-dock | 9300 | naval architect N | docking study, second part | commit-1 | |
-	`, invent.Values{"mark": "board", "basis": "documented", "basis_note": "ledger"})
+	`, invent.Values{"mark": "board", "basis": "documented", "basis_note": "ledger", "paper": "bill and bank statement"})
 	v.settle(total)
 	v.Table("pledge", `
 		id | giver | pot | amount | promised | due | conditional | condition | met | chance | received | state | written | notes
@@ -84,7 +84,7 @@ func (v *vessel) giving() float64 {
 			amount = invent.Round(max(300, amount), 0)
 			total += amount
 			v.Add("receipt", fmt.Sprintf("receipt-giving-%d-%02d", year, month), invent.Values{
-				"pot": "pot-dock", "date": fmt.Sprintf("%d-%02d-28", year, month), "amount": amount, "type": "giving", "giver": "monthly givers",
+				"pot": "pot-dock", "date": fmt.Sprintf("%d-%02d-28", year, month), "amount": amount, "type": "giving", "giver": "monthly givers", "paper": fmt.Sprintf("bank statement %d-%02d", year, month),
 				"mark": "board", "basis": "documented", "basis_note": "ledger",
 			})
 		}
@@ -107,7 +107,7 @@ func (v *vessel) settle(giving float64) {
 		}
 		left -= amount
 		v.Add("receipt", fmt.Sprintf("receipt-appeal-%d", 2021+i), invent.Values{
-			"pot": "pot-dock", "date": fmt.Sprintf("%d-07-31", 2021+i), "amount": amount, "type": "gift", "giver": "the summer appeal", "mark": "board",
+			"pot": "pot-dock", "date": fmt.Sprintf("%d-07-31", 2021+i), "amount": amount, "type": "gift", "giver": "the summer appeal", "mark": "board", "paper": fmt.Sprintf("bank statement %d-07", 2021+i),
 			"basis": "documented", "basis_note": "ledger",
 		})
 	}

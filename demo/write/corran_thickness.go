@@ -28,7 +28,7 @@ type gauging struct {
 func (v *vessel) wasted(p sheet, frame, year float64) float64 {
 	place := invent.NewChance(seed, fmt.Sprintf("place %s %.0f", p.id, frame))
 	plate := invent.NewChance(seed, "waste "+p.id)
-	factor := math.Exp(plate.Normal(0, 0.22)) * math.Exp(place.Normal(0, 0.25))
+	factor := math.Exp(plate.Normal(0, 0.18)) * math.Exp(place.Normal(0, 0.2))
 	old, calm, dead := 0.011, 0.010, 0.055 // mm/y: to 1996, since then, and while the set stood dead
 	switch p.zone {
 	case "zone-waterline":
@@ -127,6 +127,9 @@ func (s campaign) values(i int, g gauging) invent.Values {
 	}
 	if g.remark != "" {
 		out["remark"] = g.remark
+	}
+	if g.remark == "doubler" {
+		out["original"] = 8 // what was gauged is the doubler, not the hull
 	}
 	if g.pit > 0 {
 		out["pit_depth"] = g.pit

@@ -54,6 +54,8 @@ func corranUnderWater(v *vessel) error {
 		photo-4 | 2021-11-09 | superintendent | 12½ | | starboard | Shaft alley | Wasted stud of the starboard gland | aft | coin | gland-starboard | as found | the trust | nobody in it
 		photo-5 | 2025-09-17 | dive firm D | 44 | G | starboard | | Crack at the lower edge of doubler 4 | at the plate | diver's rule | doubler-1s | as found | dive firm D | nobody in it
 		photo-6 | 2026-09-11 | volunteers' watch | 74 | A | starboard | Engine room | Wooden plug in the log tube | down | | opening-08 | as found | the trust | nobody in it
+		photo-8 | 2004-05-18 | a volunteer | 30 | | centre | After hold | Spare blade on its bulkhead | forward | 1 m rule | part-blade | before | the trust | nobody in it
+		photo-9 | 2015-02-10 | curator | 96 | | starboard | Main deck | Starboard telegraph before it was unbolted | aft | 300 mm rule | part-telegraph | before | the trust | nobody in it
 		photo-7 | 2026-06-14 | a volunteer | | | | | The ship dressed overall, from the quay | aft | | | | the trust | yes
 	`, invent.Values{"mark": "board"})
 	return v.Err()

@@ -51,7 +51,7 @@ var outOfDock = map[string]bool{"tugs": true, "tow-survey": true, "riding": true
 
 // corranCourseOf says to which course an item belongs, where it does to one only.
 var corranCourseOf = map[string]string{
-	"doublers": "course-doublers-off", "propellers": "course-propellers-off", "blanks": "course-propellers-off", "tubes": "course-propellers-on", "anodes": "course-anodes-zinc",
+	"docking": "course-dock-skellby", "days": "course-dock-skellby", "doublers": "course-doublers-off", "propellers": "course-propellers-off", "blanks": "course-propellers-off", "tubes": "course-propellers-on", "anodes": "course-anodes-zinc",
 	"impressed": "course-anodes-both", "topside": "course-coating-full", "openings": "course-openings-blank", "glands": "course-glands-repack",
 }
 

@@ -235,10 +235,10 @@ func pellPlan(v *vessel) error {
 		course-strip | matter-bottom | Strip to metal, full scheme | no | 56000 | 66000 | 95000 | 100 | 19 | 0.15 | 12 | zone-bottom;zone-waterline | criterion-cost;criterion-life | 66;12 | 95;9 | 56;14 | not needed
 	`, invent.Values{"mark": "board"})
 	v.Table("work", `
-		id | number | name | group | low | likely | high | days | must | only_in_dock | treats
+		id | number | name | group | low | likely | high | days | must | only_in_dock | treats | course
 		work-slip | 1 | Up and down, days on the slip | docking | 12500 | 13600 | 17500 | 12 | yes | yes |
 		work-wash | 2 | Washed and scraped | underwater | 1800 | 2100 | 3000 | 1 | yes | yes |
-		work-coat | 3 | Touched up, two coats | coating | 8200 | 9600 | 13500 | 4 | yes | yes | zone-bottom;zone-waterline
+		work-coat | 3 | Touched up, two coats | coating | 8200 | 9600 | 13500 | 4 | yes | yes | zone-bottom;zone-waterline | course-touch
 		work-gauge | 4 | Gauged | survey | 1500 | 1700 | 2200 | 1 | yes | yes |
 		work-rivets | 5 | Rivets and seams | steel | 2500 | 4200 | 11000 | 3 | no | yes |
 		work-gland | 6 | Stern gland repacked, bush measured | glands | 900 | 1100 | 1800 | 1 | yes | yes | gland
@@ -256,7 +256,7 @@ func pellPlan(v *vessel) error {
 	`, invent.Values{"mark": "board"})
 	for month := range 34 {
 		year, m := 2024+month/12, month%12+1
-		v.Add("receipt", fmt.Sprintf("receipt-%d-%02d", year, m), invent.Values{"pot": "pot", "date": fmt.Sprintf("%d-%02d-28", year, m), "amount": 380 + 10*(month%7), "type": "giving", "giver": "members", "mark": "board"})
+		v.Add("receipt", fmt.Sprintf("receipt-%d-%02d", year, m), invent.Values{"pot": "pot", "date": fmt.Sprintf("%d-%02d-28", year, m), "amount": 380 + 10*(month%7), "type": "giving", "giver": "members", "paper": fmt.Sprintf("bank statement %d-%02d", year, m), "mark": "board"})
 	}
 	v.Add("pledge", "pledge-1", invent.Values{"giver": "the town", "pot": "pot", "amount": 4000, "promised": "2026-05-04", "due": "2027-04-30", "conditional": false, "chance": 0.95, "received": 0, "state": "open", "written": true, "mark": "private"})
 	v.Add("reserve", "reserve-1", invent.Values{"name": "Slide her down and bring her home", "low": 1500, "likely": 2200, "high": 3500, "dock": "dock-slip", "mark": "board"})
