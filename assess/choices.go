@@ -11,16 +11,20 @@ import (
 
 // ChoicesPage answers what to do about each matter: its courses side by side, who weighs what, what was agreed for the day the hull is seen.
 type ChoicesPage struct {
-	Heading   []string      `json:"heading"`   // the answer in a sentence or two
-	Matters   []MatterRow   `json:"matters"`   // open ones first, by the day they fall due
-	Courses   []CourseRow   `json:"courses"`   // of the first matter, then the second
-	Conflicts []Notice      `json:"conflicts"` // courses of the plan that can't stand together
-	Gates     []Notice      `json:"gates"`     // what may not be given away yet, and why
-	Scores    []ScoreRow    `json:"scores"`    // the performance table
-	Voices    []VoiceRow    `json:"voices"`
-	Triggers  []TriggerRow  `json:"triggers"`
-	Decisions []DecisionRow `json:"decisions"`
-	Missing   []Notice      `json:"missing"` // what to enter so that the page can say more
+	Heading     []string        `json:"heading"`   // the answer in a sentence or two
+	Matters     []MatterRow     `json:"matters"`   // open ones first, by the day they fall due
+	Courses     []CourseRow     `json:"courses"`   // of the first matter, then the second
+	Conflicts   []Notice        `json:"conflicts"` // courses of the plan that can't stand together
+	Gates       []Notice        `json:"gates"`     // what may not be given away yet, and why
+	Scores      []ScoreRow      `json:"scores"`    // the performance table
+	Weighed     []WeighedRow    `json:"weighed"`   // the same, by swing weights
+	Close       []Notice        `json:"close_calls"`
+	Switches    []SwitchRow     `json:"switches"` // the swing at which the lead changes
+	Voices      []VoiceRow      `json:"voices"`
+	VoiceValues []VoiceValueRow `json:"voice_values"`
+	Triggers    []TriggerRow    `json:"triggers"`
+	Decisions   []DecisionRow   `json:"decisions"`
+	Missing     []Notice        `json:"missing"` // what to enter so that the page can say more
 }
 
 // MatterRow is one question that must be settled.
@@ -42,17 +46,21 @@ type MatterRow struct {
 func (c *inquiry) choicesPage() ChoicesPage {
 	p := ChoicesPage{
 		Heading: []string{}, Matters: []MatterRow{}, Courses: []CourseRow{}, Conflicts: []Notice{}, Gates: []Notice{}, Scores: []ScoreRow{},
-		Voices: []VoiceRow{}, Triggers: []TriggerRow{}, Decisions: []DecisionRow{}, Missing: []Notice{},
+		Weighed: []WeighedRow{}, Close: []Notice{}, Switches: []SwitchRow{}, Voices: []VoiceRow{}, VoiceValues: []VoiceValueRow{}, Triggers: []TriggerRow{}, Decisions: []DecisionRow{}, Missing: []Notice{},
 	}
 	c.matters(&p)
 	c.conflicts(&p)
 	c.gates(&p)
 	c.scores(&p)
+	c.weighings(&p)
 	c.voices(&p)
 	c.triggers(&p)
 	c.decisions(&p)
 	c.heavyParts(&p)
 	p.head()
+	if n := len(p.Close); n > 0 {
+		p.Heading = append(p.Heading, count(n, "call is", "calls are")+" close or refused by a voice: the weights alone don't decide.")
+	}
 	c.inCurrency(&p)
 	return p
 }
