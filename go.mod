@@ -3,6 +3,7 @@ module oakum
 go 1.26.0
 
 require (
+	codeberg.org/go-pdf/fpdf v0.12.0 // indirect
 	github.com/alecthomas/kong v1.17.0 // indirect
 	github.com/danielgtaylor/huma/v2 v2.37.2 // indirect
 	github.com/dustin/go-humanize v1.1.0 // indirect

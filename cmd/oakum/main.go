@@ -24,6 +24,7 @@ type commands struct {
 	Demo   demoCommand   `cmd:"" help:"Open an invented ship in the browser."`
 	Serve  serveCommand  `cmd:"" help:"Open a ship file in the browser."`
 	Brief  briefCommand  `cmd:"" help:"Print the brief."`
+	Paper  paperCommand  `cmd:"" help:"Print a paper as PDF, or list the papers."`
 	Calc   calcCommand   `cmd:"" help:"List the methods, describe one, or work one by hand."`
 	Export exportCommand `cmd:"" help:"Write the ship as a folder of CSV files."`
 	Check  checkCommand  `cmd:"" help:"Say what is missing, inconsistent or past its date."`

@@ -66,6 +66,7 @@ func (c Address) serve(ctx context.Context, s streams, a *app.App) error {
 	}
 	server := api.New(a)
 	server.By = c.By
+	server.Papers = papers{}
 	h := &http.Server{Handler: server.Handler(web.Handler()), ReadHeaderTimeout: 10 * time.Second}
 	fmt.Fprintf(s.out, "Open http://%s in a browser. Ctrl+C stops.\n", l.Addr())
 	done := make(chan error, 1)

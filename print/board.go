@@ -1,0 +1,73 @@
+package print
+
+import (
+	"oakum/assess"
+	"oakum/print/page"
+)
+
+var board = Paper{
+	Name: "board", Title: "Board paper", For: "trustees: one page to decide from, and an annex", Needs: always,
+	make: func(d *page.Document, b *assess.Brief) {
+		var r references
+		d.OnOnePage(func(d *page.Document) {
+			r = references{}
+			boardPage(d, b.Record.Board, &r)
+		})
+		boardAnnex(d, b, &r)
+	},
+}
+
+// boardPage is the one page.
+func boardPage(d *page.Document, p assess.BoardPaper, r *references) {
+	d.Heading("Where we are")
+	d.List(p.Where)
+	r.figures(d, p.Worst)
+	d.Heading(changed(p.Since))
+	d.List(orSay(p.Changed, "Nothing was seen, decided or received."))
+	d.Heading("Money")
+	r.figures(d, p.Money)
+	d.Heading("What you must decide")
+	if len(p.Decide) == 0 {
+		d.Text("Nothing waits for a decision.")
+	}
+	notices(d, p.Decide, "Question")
+	d.Heading("What if not")
+	d.List(orSay(p.IfNot, "Nobody has worked out what waiting brings: the pages say what to enter."))
+}
+
+func changed(since string) string {
+	if since == "" {
+		return "What changed in the last year"
+	}
+	return "What changed since " + since
+}
+
+func orSay(lines []string, otherwise string) []string {
+	if len(lines) == 0 {
+		return []string{otherwise}
+	}
+	return lines
+}
+
+// boardAnnex holds what a trustee may ask for: what is overdue, what was never looked at, what is not known, and the sheets.
+func boardAnnex(d *page.Document, b *assess.Brief, r *references) {
+	d.Turn()
+	d.Say("Annex", page.Bold, page.HeadSize)
+	if len(b.Front.Overdue) > 0 {
+		d.Heading("Overdue")
+		notices(d, b.Front.Overdue, "What")
+	}
+	if len(b.Standing.NeverSeen) > 0 {
+		d.Heading("Never looked at: unknown, not sound")
+		notices(d, b.Standing.NeverSeen, "Where")
+	}
+	if f := b.Outlook.Futures; f != nil {
+		d.Heading("What the figures of the future take for granted")
+		d.ListOf(f.Assumptions, page.Small)
+	}
+	if len(b.Front.Missing) > 0 {
+		d.Heading("What would make this paper better")
+		notices(d, b.Front.Missing, "Not known")
+	}
+	r.list(d, b)
+}

@@ -1,0 +1,39 @@
+package print
+
+import (
+	"io"
+
+	"oakum/calc"
+	"oakum/field"
+	"oakum/print/page"
+)
+
+// Heading says of which ship, day and records a sheet speaks. A sheet worked by hand has none of them.
+type Heading struct{ Ship, Day, Snapshot string }
+
+// Sheet writes a calculation so that it can be checked with a pencil: what went in and how it is known, each step with its numbers, what came out.
+func Sheet(w io.Writer, h Heading, s calc.Sheet, size string) error {
+	d, err := page.New(page.Head{Ship: words("", h.Ship), Title: s.Title, Subject: words(", ", s.Subject, s.ID), Day: h.Day, Snapshot: h.Snapshot, Size: size})
+	if err != nil {
+		return field.Refuse("size", "%v", err)
+	}
+	d.Cautions(s.Cautions)
+	d.Text(s.About)
+	if len(s.Warnings) > 0 {
+		d.Subheading("Limits overstepped")
+		for _, t := range s.Warnings {
+			d.Strong(t)
+		}
+	}
+	d.Heading("What came out")
+	lines(d, s.Results, false)
+	d.Heading("What went in")
+	lines(d, s.Inputs, true)
+	steps(d, s)
+	d.Heading("How far to trust it")
+	d.Text(words(" ", "Holds: "+s.Holds, "Accuracy: "+s.Accuracy))
+	d.Subheading("Sources")
+	d.ListOf(s.Sources, page.CellSize)
+	d.Sign(page.Signer{Who: "Checked", For: "by hand or by another method; note below what was found"})
+	return d.Write(w)
+}
