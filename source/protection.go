@@ -1,7 +1,7 @@
 package source
 
 var protection = []Work{
-	{Key: "nippon-foundation-1996", Author: "The Nippon Foundation library", Title: "Textbook on ship corrosion protection, chapter 8, cathodic protection of the outside hull", Where: "nippon.zaidan.info, seikabutsu 1996/00625"},
+	{Key: "nippon-foundation-1996", Author: "The Nippon Foundation library", Title: "Course text on protecting ships against corrosion, chapter 8 on cathodic protection (in Japanese)", Where: "nippon.zaidan.info, seikabutsu 1996/00625"},
 	{Key: "dnv-rp-b401", Author: "Det Norske Veritas", Title: "Recommended practice B401, Cathodic protection design", Memory: true},
 	{Key: "faraday", Title: "Faraday's laws of electrolysis", Where: "any text on electrochemistry; F = 96485.33212 C/mol, exact by the SI of 2019"},
 	{Key: "peabody", Author: "A. W. Peabody", Title: "Control of pipeline corrosion", Where: "2nd edition, NACE 2001, table of reference electrodes"},
