@@ -19,7 +19,7 @@ func day(year, month, day int) quantity.Date {
 // survey1996 was made in dock from outside: belts round the ship and bands along her, 412 readings in millimetres.
 func survey1996(v *vessel) campaign {
 	belts := v.places([]float64{4, 10, 18, 26, 34, 42, 50, 58, 66, 74, 82, 90, 98, 106, 114, 122, 130, 138, 144}, []string{"K", "A", "B", "C", "D", "E", "F", "G", "H", "J"}, bothSides)
-	bands := v.places(every(6, 146, 4), []string{"C", "G"}, bothSides)
+	bands := v.places(append(every(6.5, 146, 8), every(10, 146, 8)...), []string{"C", "G"}, bothSides)
 	list := thin(append(belts, bands...), 412)
 	c := invent.NewChance(seed, "survey 1996")
 	for i, g := range list {
@@ -35,7 +35,7 @@ func survey1996(v *vessel) campaign {
 
 // survey2011 was made afloat from inside where the plating could be reached, 188 readings in inches.
 func survey2011(v *vessel) campaign {
-	list := v.places([]float64{14, 18, 26, 34, 42, 50, 54, 58, 62, 66, 70, 74, 82, 86, 90, 98, 106, 114, 118, 122, 130}, []string{"C", "D", "E", "F", "G", "H"}, bothSides)
+	list := v.places([]float64{14, 18, 26, 34, 42, 50, 54, 58, 62.5, 66, 70, 74, 82, 86.5, 90, 98, 106, 114, 118, 122, 130}, []string{"C", "D", "E", "F", "G", "H"}, bothSides)
 	list = thin(list, 188)
 	c := invent.NewChance(seed, "survey 2011")
 	for i, g := range list {

@@ -194,6 +194,8 @@ func oldFrame(f float64, i int) string {
 		return fmt.Sprintf("Fr. %s", frameName(f))
 	case i%41 == 9:
 		return fmt.Sprintf(`"%s"`, frameName(f))
+	case f != math.Trunc(f):
+		return fmt.Sprintf("%.0f 1/2", math.Trunc(f))
 	}
 	return frameName(f)
 }
