@@ -18,6 +18,8 @@ func (r *reader) cell(d *draft, s slot, cell string) error {
 		return r.frame(d, s, cell)
 	case "strake":
 		return r.strake(d, s, cell)
+	case meansStrakeNumber:
+		return nil // its letter was filled in
 	case meansPlaceInText:
 		return r.place(d, cell)
 	}
@@ -207,7 +209,7 @@ func (r *reader) habitFor(cell string) quantity.Habit {
 }
 
 func (r *reader) date(d *draft, s slot, cell string) error {
-	reading, err := r.habit.ReadDate(cell)
+	reading, err := readDate(r.habit, cell)
 	var word *quantity.NoValue
 	switch {
 	case errors.As(err, &word):

@@ -60,7 +60,7 @@ func parseMeaning(text string, k dossier.Kind) (m meaning, ok bool) {
 
 func isMeaning(key string, k dossier.Kind) bool {
 	_, isField := k.Field(key)
-	return isField || derived[key] != "" || key == meansPlaceInText && placed(k) || key == meansSign
+	return isField || derived[key] != "" || key == meansPlaceInText && placed(k) || key == meansStrakeNumber && placed(k)
 }
 
 // sided tells whether a field can be read on a side or an end of its own: figures, of a kind with a place.
@@ -94,6 +94,7 @@ func columnsOf(h heads, rows []row, p profile) []app.GuessedColumn {
 		list[i] = c
 	}
 	bareSides(list, k, p)
+	strakeNumbers(list, rows)
 	for i := range list {
 		if list[i].Meaning == "" {
 			contentMeans(&list[i], list, rows, k)
@@ -180,6 +181,34 @@ func bareSides(list []app.GuessedColumn, k dossier.Kind, p profile) {
 		if m, ok := parseMeaning(p.main+tail, k); ok {
 			list[i].Meaning = m.String()
 			list[i].Why = fmt.Sprintf("the heading %q only names a side or an end, so it holds the reading there", c.Heading)
+		}
+	}
+}
+
+// strakeNumbers tells the number of a strake from its letter where both have a column.
+func strakeNumbers(list []app.GuessedColumn, rows []row) {
+	var at []int
+	for i, c := range list {
+		if c.Meaning == "strake" {
+			at = append(at, i)
+		}
+	}
+	if len(at) != 2 {
+		return
+	}
+	for i, c := range at {
+		numbers, cells := 0, 0
+		for _, r := range rows {
+			if cell := r.at(c); cell != "" && cell != r.at(at[1-i]) {
+				cells++
+				if isFigure(cell) {
+					numbers++
+				}
+			}
+		}
+		if cells > 0 && numbers*10 >= cells*9 {
+			list[c].Meaning, list[c].Why = meansStrakeNumber, "its cells are numbers, and column "+columnName(at[1-i])+" has the letters"
+			return
 		}
 	}
 }

@@ -20,7 +20,7 @@ var factWords = []word{
 	{"date", []string{"date", "date of survey", "survey date", "dates", "inspection date", "datum", "date of gauging", "surveyed", "gauged on", "date of inspection", "prufdatum"}},
 	{"firm", []string{"firm", "company", "gauging firm", "service supplier", "contractor", "firma", "gauging company", "name of company"}},
 	{"instrument", []string{"instrument", "gauge", "equipment", "gauge make", "meter", "gerat", "make and serial", "gauge make & serial", "probe"}},
-	{"velocity", []string{"velocity", "sound velocity", "velocity of sound", "schallgeschwindigkeit", "velocity set"}},
+	{"velocity", []string{"velocity", "sound velocity", "velocity of sound", "schallgeschwindigkeit", "velocity set", "v"}},
 	{"who", []string{"operator", "surveyor", "read by", "taken by", "inspector", "by", "prufer"}},
 	{"survey", []string{"survey", "report", "report no", "report number", "campaign", "job no", "title"}},
 	{"side", []string{"side", "seite"}},
@@ -59,7 +59,7 @@ func (t *Table) lookAtFacts() {
 		if _, has := found[key]; has || text == "" {
 			return
 		}
-		if f, ok := k.Field(key); ok && !means(t.guess.Columns, key) && fitsField(f, text) {
+		if f, ok := k.Field(key); ok && (key == "date" || !means(t.guess.Columns, key)) && fitsField(f, text) {
 			found[key] = app.GuessedFact{Field: key, Text: text, Why: why}
 		}
 	}
@@ -141,8 +141,10 @@ func factsNamed(name string, k dossier.Kind) []string {
 	plain := plainHead(name)
 	var keys []string
 	for _, w := range factWords {
-		if slices.Contains(w.heads, plain) {
-			keys = append(keys, w.meaning)
+		for part := range strings.SplitSeq(plain, " / ") {
+			if slices.Contains(w.heads, part) && !slices.Contains(keys, w.meaning) {
+				keys = append(keys, w.meaning)
+			}
 		}
 	}
 	for _, f := range k.Fields {
@@ -157,7 +159,7 @@ func factsNamed(name string, k dossier.Kind) []string {
 func fitsField(f field.Field, text string) bool {
 	switch f.Type {
 	case field.Date:
-		_, err := quantity.ReadDate(text)
+		_, err := readDate(quantity.Habit{}, text)
 		return err == nil
 	case field.Number:
 		_, err := quantity.Parse(text, unitOf(f))
@@ -172,13 +174,17 @@ func fitsField(f field.Field, text string) bool {
 	case field.Text:
 		return len(text) < 120
 	}
-	return f.Type == field.Boolean
+	_, yesNo := enumSpellings[strings.ToLower(text)]
+	return f.Type == field.Boolean && yesNo
 }
 
 var dayPattern = regexp.MustCompile(`(?i)\b(\d{4}-\d{2}(?:-\d{2})?|\d{1,2}\.? (?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]* \d{4}|(?:january|february|march|april|may|june|july|august|september|october|november|december) \d{4})\b`)
 
 // dayIn finds a date that can be read only one way in a line of words.
 func dayIn(text string) (string, bool) {
+	if m := dayRange.FindStringSubmatch(text); m != nil {
+		return m[1], true // of several days the month is what is known
+	}
 	m := dayPattern.FindString(text)
 	if m == "" {
 		return "", false
@@ -192,4 +198,20 @@ func unitOf(f field.Field) string {
 		return "-"
 	}
 	return f.Unit
+}
+
+var (
+	dayRange  = regexp.MustCompile(`(?i)\b\d{1,2}\.?\s*(?:-|–|to|and|bis|&)\s*\d{1,2}\.?\s+([a-z]{3,9} \d{4})\b`)
+	monthYear = regexp.MustCompile(`^(\d{1,2})[./](\d{4})$`)
+)
+
+// readDate reads a date as people write it: besides what package quantity reads, 10.1996 and 15-19 May 2023, of which the month is known.
+func readDate(h quantity.Habit, text string) (quantity.DateReading, error) {
+	plain := strings.TrimSpace(text)
+	if m := monthYear.FindStringSubmatch(plain); m != nil {
+		plain = m[2] + "-" + m[1]
+	} else if m := dayRange.FindStringSubmatch(plain); m != nil {
+		plain = m[1]
+	}
+	return h.ReadDate(plain)
 }

@@ -3,6 +3,7 @@ package intake
 import (
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 
 	"oakum/dossier"
@@ -21,6 +22,7 @@ type evidence struct {
 	numbered  int // strakes that are numbers
 	lettered  int
 	maxStrake int
+	pairs     map[int]string // letters of strakes by their numbers, where both stand in a row
 	frames    []float64
 	notes     []string // lines above the heads and lines of words among the rows
 }
@@ -28,13 +30,15 @@ type evidence struct {
 func (t *Table) gather() evidence {
 	k, _ := dossier.KindNamed(t.guess.Kind)
 	p := profileOf(k.Name)
-	rows := t.dataRows(evidenceRows)
+	t.rows = t.evident()
+	rows := t.rows
 	ev := evidence{flags: map[string]int{}, examples: map[string]string{}, marks: marksOf(t.guess.Columns, k, rows)}
 	for i := range t.sheets {
 		for _, r := range t.preamble(i) {
 			ev.notes = append(ev.notes, r.text())
 		}
 	}
+	ev.pairs = t.strakePairs(rows)
 	above := false
 	for _, r := range rows {
 		if distinctCells(r) == 1 {
@@ -48,7 +52,7 @@ func (t *Table) gather() evidence {
 			if !ok {
 				continue
 			}
-			if m.field == "frame" || m.field == "strake" {
+			if m.field == "frame" || m.field == "strake" && len(ev.pairs) == 0 {
 				blank = blank || cell == ""
 			}
 			if cell == "" {
@@ -61,9 +65,6 @@ func (t *Table) gather() evidence {
 			if m.field == p.main {
 				has = true
 				ev.readings = append(ev.readings, cell)
-			}
-			if isField && f.Type == field.Number {
-				ev.open(cell, c.Unit, f)
 			}
 			switch m.field {
 			case "strake":
@@ -82,6 +83,48 @@ func (t *Table) gather() evidence {
 		above = above || has && !blank
 	}
 	return ev
+}
+
+// strakePairs reads which letter each strake number has, where both stand in a row. A number with two letters has none.
+func (t *Table) strakePairs(rows []row) map[int]string {
+	number, letter := -1, -1
+	for _, c := range t.guess.Columns {
+		switch c.Meaning {
+		case meansStrakeNumber:
+			number = c.Index
+		case "strake":
+			letter = c.Index
+		}
+	}
+	pairs := map[int]string{}
+	if number < 0 || letter < 0 {
+		return pairs
+	}
+	for _, r := range rows {
+		n, err := strconv.Atoi(r.at(number))
+		l := r.at(letter)
+		if err != nil || l == "" || !hasLetters(l) {
+			continue
+		}
+		if have, ok := pairs[n]; ok && have != l {
+			l = ""
+		}
+		pairs[n] = l
+	}
+	return pairs
+}
+
+// gatherOpen counts what the cells leave open once the units of their columns are settled.
+func (t *Table) gatherOpen() {
+	k, _ := dossier.KindNamed(t.guess.Kind)
+	for _, r := range t.rows {
+		for _, c := range t.guess.Columns {
+			m, ok := parseMeaning(c.Meaning, k)
+			if f, isField := k.Field(m.field); ok && isField && f.Type == field.Number && r.at(c.Index) != "" {
+				t.ev.open(r.at(c.Index), c.Unit, f)
+			}
+		}
+	}
 }
 
 var bareFigure = regexp.MustCompile(`^\d+(?:[.,]\d+)?$`)

@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 
+	"oakum/field"
 	"oakum/quantity"
 	"oakum/survey"
 )
@@ -40,6 +41,9 @@ func (r *reader) gauged(d *draft, s slot, cell string) error {
 		d.notes = append(d.notes, cell)
 		return nil
 	}
+	if noEchoWord.MatchString(cell) {
+		return r.noReading(d, body, &quantity.NoValue{Word: cell, Meaning: quantity.NoEcho})
+	}
 	text, note := withoutMark(cell)
 	list, err := r.readings(text, s.unit)
 	var word *quantity.NoValue
@@ -56,8 +60,9 @@ func (r *reader) gauged(d *draft, s slot, cell string) error {
 }
 
 var (
-	holed    = regexp.MustCompile(`(?i)^(hole[ds]?|holed through|through|thru|perforated|wasted through|loch|durch)[.!]?$`)
-	tailMark = regexp.MustCompile(`^(.*\d["'#]?(?: ?[a-z]{2,4})?)\s*(\*+|†|‡|\([a-z0-9]\)|\^[0-9a-z])$`)
+	holed      = regexp.MustCompile(`(?i)^(hole[ds]?|holed through|through|thru|perforated|wasted through|loch|durch)[.!]?$`)
+	noEchoWord = regexp.MustCompile(`(?i)^(k\.? ?e\.?|kein echo|pas d.?echo|sans echo|geen echo|ikke ekko|no ?echo)$`)
+	tailMark   = regexp.MustCompile(`^(.*\d["'#]?(?: ?[a-z]{2,4})?)\s*(\*+|†|‡|\([a-z0-9]\)|\^[0-9a-z])$`)
 )
 
 // withoutMark takes a footnote mark off a figure.
@@ -175,7 +180,7 @@ func (r *reader) gaugings(d *draft, s slot, body *survey.Thickness, list []quant
 	return nil
 }
 
-func mustMillimetres(base float64) float64 { return base * 1000 }
+func mustMillimetres(base float64) float64 { return field.Trim(base * 1000) }
 
 // original reads the thickness before the loss: figures, fractions, pounds of plate. A word means that the report does not say.
 func (r *reader) original(d *draft, s slot, cell string) error {
@@ -214,15 +219,16 @@ var remarks = []struct {
 	word    string
 }{
 	{regexp.MustCompile(`(?i)\bpit(s|ted|ting)?\b|lochfra`), "pit"},
-	{regexp.MustCompile(`(?i)\b(dbl|dblr|doubler|doubled|doubling)\b`), "doubler"},
-	{regexp.MustCompile(`(?i)\bwet\b`), "wet behind"},
-	{regexp.MustCompile(`(?i)\b(scale|scaly|rust)\b`), "scale"},
-	{regexp.MustCompile(`(?i)\b(seam|landing|lap)\b`), "seam"},
+	{regexp.MustCompile(`(?i)\b(dbl|dblr|doublers?|doubled|doubling|doppel\pL*|doublante?)\b`), "doubler"},
+	{regexp.MustCompile(`(?i)\b(wet|nass)\b`), "wet behind"},
+	{regexp.MustCompile(`(?i)\b(scale|scaly|rust|rost|zunder)\b`), "scale"},
+	{regexp.MustCompile(`(?i)\b(seam|landing|lap|naht)\b`), "seam"},
 	{regexp.MustCompile(`(?i)\bwelds?\b`), "weld"},
 }
 
 var (
-	pitDepth = regexp.MustCompile(`(?i)\bpit[a-z]*\s*(?:depth\s*)?(?:of\s*)?[:=]?\s*(\d*[.,]?\d+(?:/\d+)?)\s*(mm|in|"|mils?)`)
+	pitDepth = regexp.MustCompile(`(?i)(?:\bpit[a-z]*|lochfra\pL*)\s*(?:depth\s*)?(?:of\s*)?[:=]?\s*(\d*[.,]?\d+(?:/\d+)?)\s*(mm|in|"|mils?)?`)
+	noAccess = regexp.MustCompile(`(?i)\b(no access|not accessible|inaccessible|not reached|could not reach|covered|obstructed)\b`)
 	noEcho   = regexp.MustCompile(`(?i)\bno echo\b|\bn/e\b`)
 	overCoat = regexp.MustCompile(`(?i)\b(over|through) (paint|coating)\b`)
 	doubted  = regexp.MustCompile(`(?i)\b(doubtful|\?{1,3}|recheck|re-check|suspect)\b|\?$`)
@@ -245,7 +251,7 @@ func (r *reader) remark(d *draft, s slot, cell string) error {
 		}
 	}
 	if m := pitDepth.FindStringSubmatch(cell); m != nil && body.PitDepth == nil {
-		if reading, err := r.habit.Parse(m[1]+" "+m[2], "mm"); err == nil && !reading.Ambiguous() && reading.Value < 0.5 {
+		if reading, err := r.habit.Parse(strings.TrimSpace(m[1]+" "+m[2]), r.t.guess.Unit); err == nil && !reading.Ambiguous() && reading.Value < 0.5 {
 			body.PitDepth = &reading.Value
 		}
 	}

@@ -2,8 +2,10 @@ package intake
 
 import (
 	"errors"
+	"fmt"
 	"maps"
 	"slices"
+	"strconv"
 	"strings"
 
 	"oakum/app"
@@ -69,7 +71,7 @@ func (r *reader) sheet(s sheet, h heads, most int, take func(seen) bool) bool {
 	if s.name != "" {
 		r.from += "sheet " + s.name + ", "
 	}
-	r.above, r.context = nil, r.titleSays(s.name)
+	r.above, r.context = nil, r.nameSays(s.name)
 	top, n := "", 0
 	for x := range s.rows {
 		if x.blank() {
@@ -131,11 +133,19 @@ func (r *reader) filled(cells []string) ([]string, error) {
 			set(i, r.above[i])
 		}
 	}
+	if r.byNumber != nil && r.byLetter != nil && r.byNumber.col < len(cells) && cells[r.byNumber.col] != "" && (r.byLetter.col >= len(cells) || cells[r.byLetter.col] == "") {
+		n, _ := strconv.Atoi(cells[r.byNumber.col])
+		letter := r.t.ev.pairs[n]
+		if letter == "" {
+			return cells, fmt.Errorf("column %s%s: strake number %q has no letter beside it in any row", r.byNumber.name, named(r.byNumber.head), cells[r.byNumber.col])
+		}
+		set(r.byLetter.col, letter)
+	}
 	if r.answers["blank_place"] == "" {
 		return cells, nil
 	}
 	for _, s := range r.shared {
-		if s.mean.field != "frame" && s.mean.field != "strake" || s.col < len(cells) && cells[s.col] != "" {
+		if s.mean.field != "frame" && (s.mean.field != "strake" || len(r.t.ev.pairs) > 0) || s.col < len(cells) && cells[s.col] != "" {
 			continue
 		}
 		switch r.answers["blank_place"] {

@@ -78,6 +78,15 @@ func unitNamed(text string) (string, bool) {
 	return "", false
 }
 
+// unitAlone finds the unit that a whole cell of a heading is. One letter is a unit only in brackets: S is starboard.
+func unitAlone(cell string) (string, bool) {
+	bare := strings.Trim(cell, "()[] ")
+	if len(bare) == 1 && bare == cell && bare != "%" && bare != "#" {
+		return "", false
+	}
+	return unitNamed(bare)
+}
+
 // end words and side words that a heading of a reading carries beside what it reads.
 var (
 	sideWords = map[string]string{"p": "port", "ps": "port", "port": "port", "bb": "port", "babord": "port", "backbord": "port", "portside": "port", "s": "starboard", "sb": "starboard", "stb": "starboard", "stbd": "starboard",

@@ -134,7 +134,7 @@ func upperLevel(r row, words []word) bool {
 
 // lowerLevel tells whether a row under the heads still belongs to them: only units, sides, ends and words for readings.
 func lowerLevel(r row, words []word) bool {
-	seen := 0
+	seen, strange := 0, 0
 	for _, c := range r.cells {
 		if c == "" {
 			continue
@@ -143,18 +143,19 @@ func lowerLevel(r row, words []word) bool {
 			return false
 		}
 		rest, unit := unitIn(c)
-		if _, whole := unitNamed(strings.Trim(c, "()[] ")); whole {
+		if _, whole := unitAlone(c); whole {
 			seen++
 			continue
 		}
 		bare, side, end := facetOf(plainHead(rest))
 		m, strength := meaningOf(bare, words)
 		if unit == "" && side == "" && end == "" && (m == "" || strength < 3) {
-			return false
+			strange++
+			continue
 		}
 		seen++
 	}
-	return seen > 1 && distinctCells(r) > 1 && !onlySides(r)
+	return seen > 1 && strange*3 <= seen && distinctCells(r) > 1 && !onlySides(r)
 }
 
 // onlySides tells whether a row has nothing but sides in one or two cells, as a row of readings without figures may.
@@ -191,7 +192,7 @@ func joined(rows []row) heads {
 				over = ""
 				continue
 			}
-			if u, ok := unitNamed(strings.Trim(c, "()[] ")); ok && len(rows) > 1 && !upper {
+			if u, ok := unitAlone(c); ok && len(rows) > 1 && !upper {
 				h.units[i] = u
 				continue
 			}

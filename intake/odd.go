@@ -69,7 +69,7 @@ func (t *Table) barePounds() (n int, example string) {
 		return 0, ""
 	}
 	k, _ := dossier.KindNamed(t.guess.Kind)
-	for _, r := range t.dataRows(evidenceRows) {
+	for _, r := range t.rows {
 		for _, c := range t.guess.Columns {
 			if m, ok := parseMeaning(c.Meaning, k); ok && m.field == "original" {
 				if v, ok := bare(r.at(c.Index)); ok && roundPounds(v) {

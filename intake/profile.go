@@ -26,10 +26,10 @@ type word struct {
 
 // Meanings that are no field of a record.
 const (
-	meansLoss        = "loss"         // worked out again, not kept
-	meansLossShare   = "loss_percent" // likewise
-	meansPlaceInText = "place"        // a whole place in one cell
-	meansSign        = "sign"         // plus or minus, in a column of its own
+	meansLoss         = "loss"          // worked out again, not kept
+	meansLossShare    = "loss_percent"  // likewise
+	meansPlaceInText  = "place"         // a whole place in one cell
+	meansStrakeNumber = "strake_number" // a strake counted from the keel, beside its letter
 )
 
 // derived are meanings that are known but not kept: they follow from what is.
@@ -38,7 +38,8 @@ var derived = map[string]string{meansLoss: "worked out from the readings, not ke
 var placeWords = []word{
 	{"frame", []string{"fr", "frame", "frames", "frame no", "fr no", "frame number", "spant", "spant nr", "spt", "couple", "cuaderna", "frame / spant", "at frame", "frame station", "frs", "spantnr"}},
 	{"frame_to", []string{"to frame", "frame to", "to fr", "fr to"}},
-	{"strake", []string{"strake", "strk", "strake no", "strake letter", "gang", "plattengang", "virure", "plategang", "huidgang", "strake no / letter", "strake no or letter", "str", "strakes"}},
+	{"strake", []string{"strake", "strk", "strake no", "strake letter", "gang", "plattengang", "virure", "plategang", "huidgang", "strake no / letter", "strake no or letter", "str", "strakes", "letter", "strake letter or no"}},
+	{meansStrakeNumber, []string{"strake number", "strake nr"}},
 	{"side", []string{"side", "p/s", "ps/sb", "p / s", "ps / sb", "seite", "bord", "bb/stb", "port/stbd", "port / stbd", "kant", "sb/bb", "s/p"}},
 	{"height", []string{"height", "ht", "height above base", "height above baseline", "hohe", "hauteur"}},
 	{"where", []string{"ref", "reference", "height or ref", "location", "position", "area", "where", "ort", "lage", "area / drawing", "drawing", "position on ship"}},
@@ -76,7 +77,7 @@ func (p profile) vocabulary() []word {
 	var list []word
 	take := func(words []word) {
 		for _, w := range words {
-			if _, isField := k.Field(w.meaning); isField || derived[w.meaning] != "" || w.meaning == meansPlaceInText && placed(k) || w.meaning == meansSign {
+			if _, isField := k.Field(w.meaning); isField || derived[w.meaning] != "" || w.meaning == meansPlaceInText && placed(k) || w.meaning == meansStrakeNumber && placed(k) {
 				list = append(list, w)
 			}
 		}

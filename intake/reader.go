@@ -1,6 +1,7 @@
 package intake
 
 import (
+	"cmp"
 	"fmt"
 	"reflect"
 	"strconv"
@@ -29,25 +30,27 @@ type facet struct{ side, end string }
 
 // reader reads rows into records by a settled guess.
 type reader struct {
-	t       *Table
-	kind    dossier.Kind
-	profile profile
-	codec   *field.Codec
-	typ     reflect.Type
-	shared  []slot
-	own     map[facet][]slot
-	facets  []facet
-	proto   reflect.Value
-	given   []bool
-	typed   map[string]string // of the facts
-	habit   quantity.Habit
-	point   quantity.Habit // for cells of a workbook with a point
-	answers map[string]string
-	frames  float64 // sum for frames from the other end; 0 where they are the ship's
-	strakes []string
-	zeroth  int // index of the strake that is number 1
-	refs    map[string]map[string]string
-	skip    map[string]bool // fields that have a column
+	t        *Table
+	kind     dossier.Kind
+	profile  profile
+	codec    *field.Codec
+	typ      reflect.Type
+	shared   []slot
+	own      map[facet][]slot
+	facets   []facet
+	proto    reflect.Value
+	given    []bool
+	typed    map[string]string // of the facts
+	habit    quantity.Habit
+	point    quantity.Habit // for cells of a workbook with a point
+	answers  map[string]string
+	frames   float64 // sum for frames from the other end; 0 where they are the ship's
+	strakes  []string
+	zeroth   int // index of the strake that is number 1
+	refs     map[string]map[string]string
+	skip     map[string]bool // fields that have a column
+	byNumber *slot           // strakes by number, and by letter, where both have a column
+	byLetter *slot
 
 	from    string   // file and sheet, before the row
 	above   []string // cells of the data row above, ditto marks resolved
@@ -155,6 +158,12 @@ func (r *reader) slot(c app.GuessedColumn) {
 		s.unit = unitOf(s.f)
 	}
 	r.skip[m.field] = true
+	switch m.field {
+	case meansStrakeNumber:
+		r.byNumber = &s
+	case "strake":
+		r.byLetter = &s
+	}
 	if m.side == "" && m.end == "" && !(m.field == r.profile.main && len(r.facets) > 1) {
 		r.shared = append(r.shared, s)
 		return
@@ -177,7 +186,7 @@ func (r *reader) facts(body any) error {
 	d := draft{body: r.proto, given: r.given}
 	for _, f := range r.t.guess.Facts {
 		i := r.codec.Index(f.Field)
-		if i < 0 || r.skip[f.Field] || f.Text == "" {
+		if i < 0 || r.skip[f.Field] && f.Field != "date" || f.Text == "" {
 			continue
 		}
 		s := slot{name: "", mean: meaning{field: f.Field}, field: i, f: r.codec.Field(i)}
@@ -208,51 +217,92 @@ func (d *draft) keep(key, text string) {
 // row reads one row into its records, or gives the reason why it can't.
 func (r *reader) row(n int, cells []string) ([]dossier.Record, error) {
 	var list []dossier.Record
-	read := 0
 	for _, f := range r.facets {
-		d := draft{body: reflect.New(r.typ).Elem(), given: append([]bool{}, r.given...)}
-		d.body.Set(r.proto)
-		for k, v := range r.typed {
-			d.keep(k, v)
-		}
-		at := ""
-		got := false
+		d := r.draft()
+		at, why := "", ""
 		for _, slots := range [2][]slot{r.shared, r.own[f]} {
 			for _, s := range slots {
-				cell := ""
-				if s.col < len(cells) {
-					cell = cells[s.col]
-				}
-				if cell == "" {
+				if s.col >= len(cells) || cells[s.col] == "" {
 					continue
 				}
-				if err := r.cell(&d, s, cell); err != nil {
+				if err := r.cell(&d, s, cells[s.col]); err != nil {
 					return nil, fmt.Errorf("column %s%s: %w", s.name, named(s.head), err)
 				}
 				if s.mean.field == r.profile.main || r.profile.main == "" || r.needed(s.mean.field) {
-					got = true
 					at = s.name
+				} else if len(r.facets) == 1 || s.mean.side != "" || s.mean.end != "" {
+					why = cmp.Or(why, r.unread(s, cells[s.col]))
 				}
 			}
 		}
-		if !got {
+		if at == "" && why == "" {
 			continue
 		}
-		read++
+		if at == "" {
+			if err := r.text(&d, "result", why); err != nil {
+				return nil, err
+			}
+		}
 		rec, err := r.finish(&d, f)
 		if err != nil {
 			return nil, err
 		}
 		rec.From = r.from + "row " + strconv.Itoa(n)
-		if len(r.facets) > 1 {
+		if len(r.facets) > 1 && at != "" {
 			rec.From = r.from + "cell " + at + strconv.Itoa(n)
 		}
 		list = append(list, rec)
 	}
-	if read == 0 {
-		return nil, fmt.Errorf("the row has no %s", r.wanted())
+	if len(list) == 0 {
+		return r.without(n, cells)
 	}
 	return list, nil
+}
+
+// unread says why there is no reading, where a remark does: a place that was not reached is a record too.
+func (r *reader) unread(s slot, cell string) (result string) {
+	switch {
+	case r.kind.Name != "thickness" || s.f.Type != field.Text && s.f.Type != field.Enum:
+	case noAccess.MatchString(cell):
+		return "not reached"
+	case noEcho.MatchString(cell):
+		return "no echo"
+	}
+	return ""
+}
+
+// without lands a row of several readings that has none of them but a remark that says why. Any other is refused.
+func (r *reader) without(n int, cells []string) ([]dossier.Record, error) {
+	result := ""
+	d := r.draft()
+	for _, s := range r.shared {
+		if s.col >= len(cells) || cells[s.col] == "" {
+			continue
+		}
+		result = cmp.Or(result, r.unread(s, cells[s.col]))
+		if err := r.cell(&d, s, cells[s.col]); err != nil {
+			return nil, fmt.Errorf("column %s%s: %w", s.name, named(s.head), err)
+		}
+	}
+	if result == "" {
+		return nil, fmt.Errorf("the row has no %s", r.wanted())
+	}
+	if err := r.text(&d, "result", result); err != nil {
+		return nil, err
+	}
+	rec, err := r.finish(&d, facet{})
+	rec.From = r.from + "row " + strconv.Itoa(n)
+	return []dossier.Record{rec}, err
+}
+
+// draft begins a record with what goes for every row.
+func (r *reader) draft() draft {
+	d := draft{body: reflect.New(r.typ).Elem(), given: append([]bool{}, r.given...)}
+	d.body.Set(r.proto)
+	for k, v := range r.typed {
+		d.keep(k, v)
+	}
+	return d
 }
 
 func (r *reader) needed(key string) bool {

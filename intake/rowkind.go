@@ -19,7 +19,7 @@ const (
 )
 
 var (
-	totalWord   = regexp.MustCompile(`(?i)^(grand total|sub-?totals?|totals?|sum|sums|mean|means|average|avg|ave|max|min|maximum|minimum|median|std ?dev|count|n =|number of readings|no\.? of readings|summe|gesamt|mittel|mittelwert|moyenne|somme|totaal|gemiddelde|carried forward|brought forward)\b[^,;]{0,60}$`)
+	totalWord   = regexp.MustCompile(`(?i)^(grand total|(?:page|sheet|column|sub)[- ]?totals?|sub-?totals?|totals?|sum|sums|mean|means|average|avg|ave|max|min|maximum|minimum|median|std ?dev|count|n =|number of readings|no\.? of readings|summe|gesamt|mittel|mittelwert|moyenne|somme|totaal|gemiddelde|carried forward|brought forward)\b[^,;]{0,60}$`)
 	noteMark    = regexp.MustCompile(`(?i)^(\*+|†|‡|#+ |notes?\b|n\.?b\.?\b|remarks?:|\(\w\)|\d\) |legend|key:|abbreviations|anmerkung|end of|page \d|sheet \d|signed|signature|checked by|witness)`)
 	exampleWord = regexp.MustCompile(`(?i)^(example|beispiel|exemple)\b`)
 	ruleRow     = regexp.MustCompile(`^[-=_*.\s]*$`)
@@ -85,11 +85,7 @@ func (r *reader) isTotal(x row, cells []string) bool {
 	if totalWord.MatchString(cells[0]) {
 		return true
 	}
-	hit := false
-	for _, c := range cells[:min(3, len(cells))] {
-		hit = hit || totalWord.MatchString(c)
-	}
-	if !hit {
+	if !sumsUp(cells) {
 		return false
 	}
 	for _, s := range r.shared {
@@ -100,6 +96,16 @@ func (r *reader) isTotal(x row, cells []string) bool {
 		}
 	}
 	return true
+}
+
+// sumsUp tells whether one of the first words of a row is one for a sum.
+func sumsUp(cells []string) bool {
+	for _, c := range cells[:min(3, len(cells))] {
+		if totalWord.MatchString(c) {
+			return true
+		}
+	}
+	return false
 }
 
 // firstCells gives the texts of a row that differ from the one before, and how many are distinct.
@@ -132,6 +138,16 @@ func hasLetters(s string) bool {
 var strakeTitle = regexp.MustCompile(`(?i)\b(?:strake|gang|virure)\s+([A-Z]{1,2}|\d{1,2})\b`)
 var sideTitle = regexp.MustCompile(`(?i)\b(port|starboard|stbd|backbord|steuerbord|b[âa]bord|tribord)\b`)
 var frameTitle = regexp.MustCompile(`(?i)^(?:frame|fr\.?|spant|couple)\s*(?:no\.?\s*)?(\d+ ?½?(?: 1/2)?)$`)
+
+// nameSays reads what the name of a sheet says of its rows.
+func (r *reader) nameSays(name string) map[string]string {
+	says := r.titleSays(name)
+	from := map[string]string{"inside": "inside", "inboard": "inside", "outside": "outside", "outboard": "outside", "diver": "diver", "divers": "diver", "underwater": "diver"}[plainHead(name)]
+	if from != "" && !r.skip["taken_from"] && r.codec.Index("taken_from") >= 0 {
+		says["taken_from"] = from
+	}
+	return says
+}
 
 // titleSays reads what a line of words among the rows says of those below it.
 func (r *reader) titleSays(text string) map[string]string {

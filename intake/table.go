@@ -30,6 +30,7 @@ type Table struct {
 	guess  app.Guess
 	known  dossier.Record // the mapping it is read by, where there is one
 	ev     evidence
+	rows   []row // the rows the evidence is from
 }
 
 // Reader opens files of rows. It is the app.Tables of the program.
@@ -100,6 +101,7 @@ func (t *Table) look() {
 	t.ev = t.gather()
 	t.lookAtFacts()
 	t.lookAtFigures()
+	t.gatherOpen()
 	t.ask()
 	t.guess.Layout = t.layout()
 	t.guess.Landed = t.landed()
@@ -183,7 +185,7 @@ func (t *Table) chooseSheets() {
 }
 
 func (t *Table) lookAtColumns() {
-	rows := t.dataRows(400)
+	rows := t.dataRows(t.main, 400)
 	cols := columnsOf(t.heads[t.main], rows, profileOf(t.guess.Kind))
 	for i := range cols {
 		if said, ok := t.said.columns[cols[i].Index]; ok {
@@ -197,12 +199,26 @@ func (t *Table) lookAtColumns() {
 	t.guess.Columns = cols
 }
 
-// dataRows gives the first rows below the heads of the main sheet.
-func (t *Table) dataRows(most int) []row {
+// evident gives the first rows of data of every sheet that is read.
+func (t *Table) evident() []row {
 	var list []row
-	below := t.heads[t.main].first + t.heads[t.main].count
-	for r := range t.sheets[t.main].rows {
+	for i, sh := range t.guess.Sheets {
+		if sh.Read {
+			list = append(list, t.dataRows(i, evidenceRows)...)
+		}
+	}
+	return list
+}
+
+// dataRows gives the first rows below the heads of a sheet that are no sums.
+func (t *Table) dataRows(sheet, most int) []row {
+	var list []row
+	below := t.heads[sheet].first + t.heads[sheet].count
+	for r := range t.sheets[sheet].rows {
 		if r.n < below || r.blank() {
+			continue
+		}
+		if cells, _ := firstCells(r); sumsUp(cells) {
 			continue
 		}
 		if list = append(list, r.kept()); len(list) >= most {

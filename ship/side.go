@@ -24,7 +24,7 @@ var sides = map[string]Side{
 	"starboard side": Starboard, "r": Starboard, "right": Starboard, "rhs": Starboard,
 	"tr": Starboard, "steuerbord": Starboard, "styrbord": Starboard, "tribord": Starboard, "stuurboord": Starboard, "estribor": Starboard, "dritta": Starboard, "estibordo": Starboard,
 	"c": Centre, "cl": Centre, "c/l": Centre, "centre line": Centre, "center line": Centre, "ctr": Centre, "centre": Centre, "center": Centre, "centreline": Centre, "centerline": Centre, "mid": Centre, "middle": Centre,
-	"mittschiffs": Centre, "midtskips": Centre, "milieu": Centre,
+	"mitte": Centre, "mittschiffs": Centre, "midtskips": Centre, "milieu": Centre,
 	"both": Both, "ps&sb": Both, "p&s": Both, "p+s": Both, "p/s": Both, "s/p": Both, "ps/sb": Both, "bb/stb": Both, "bb+stb": Both, "port&starboard": Both,
 	"port and starboard": Both, "p and s": Both, "both sides": Both, "p)(s": Both, "beide": Both, "b": Both,
 }
