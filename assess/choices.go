@@ -22,6 +22,8 @@ type ChoicesPage struct {
 	Switches    []SwitchRow     `json:"switches"` // the swing at which the lead changes
 	Voices      []VoiceRow      `json:"voices"`
 	VoiceValues []VoiceValueRow `json:"voice_values"`
+	Polls       []PollRow       `json:"polls"` // the voices counted, in more than one way
+	Looks       []LookRow       `json:"looks"` // what could be looked at before deciding
 	Triggers    []TriggerRow    `json:"triggers"`
 	Decisions   []DecisionRow   `json:"decisions"`
 	Missing     []Notice        `json:"missing"` // what to enter so that the page can say more
@@ -46,7 +48,7 @@ type MatterRow struct {
 func (c *inquiry) choicesPage() ChoicesPage {
 	p := ChoicesPage{
 		Heading: []string{}, Matters: []MatterRow{}, Courses: []CourseRow{}, Conflicts: []Notice{}, Gates: []Notice{}, Scores: []ScoreRow{},
-		Weighed: []WeighedRow{}, Close: []Notice{}, Switches: []SwitchRow{}, Voices: []VoiceRow{}, VoiceValues: []VoiceValueRow{}, Triggers: []TriggerRow{}, Decisions: []DecisionRow{}, Missing: []Notice{},
+		Weighed: []WeighedRow{}, Close: []Notice{}, Switches: []SwitchRow{}, Voices: []VoiceRow{}, VoiceValues: []VoiceValueRow{}, Polls: []PollRow{}, Looks: []LookRow{}, Triggers: []TriggerRow{}, Decisions: []DecisionRow{}, Missing: []Notice{},
 	}
 	c.matters(&p)
 	c.conflicts(&p)
@@ -54,6 +56,8 @@ func (c *inquiry) choicesPage() ChoicesPage {
 	c.scores(&p)
 	c.weighings(&p)
 	c.voices(&p)
+	c.polls(&p)
+	c.looks(&p)
 	c.triggers(&p)
 	c.decisions(&p)
 	c.heavyParts(&p)

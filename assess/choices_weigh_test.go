@@ -54,3 +54,21 @@ func TestCoursesAreWeighed(t *testing.T) {
 		t.Errorf("%d scores in the table", len(p.Scores))
 	}
 }
+
+// Three voices: two first choices for a, which the third refuses; all could live with b.
+func TestWaysOfCountingDiffer(t *testing.T) {
+	d := dossier.New()
+	put(t, d, "m", plan.Matter{Name: "Propellers"})
+	put(t, d, "a", plan.Course{Matter: "m", Name: "off"})
+	put(t, d, "b", plan.Course{Matter: "m", Name: "sealed"})
+	put(t, d, "v1", plan.Voice{Name: "one", Matter: "m", Prefers: "a", Accepts: []string{"b"}})
+	put(t, d, "v2", plan.Voice{Name: "two", Matter: "m", Prefers: "a", Accepts: []string{"b"}})
+	put(t, d, "v3", plan.Voice{Name: "three", Matter: "m", Prefers: "b", Refuses: []string{"a"}})
+	p := brief(t, d, "2026-05-01").Choices
+	if r := p.Polls[0]; r.Course != "sealed" || r.Prefer != 1 || r.LiveBy != 3 || r.Refuse != 0 || r.Heard != 3 {
+		t.Errorf("%+v", p.Polls)
+	}
+	if len(p.Close) != 1 || p.Close[0].What != "Propellers: by first choices off; by what most could live with sealed; refused least sealed." {
+		t.Errorf("%+v", p.Close)
+	}
+}

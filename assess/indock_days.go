@@ -59,6 +59,9 @@ func (c *inquiry) dockTime(p *InDockPage, s stay) {
 		f.Text = dayText(s)
 		p.Time = append(p.Time, f)
 	}
+	if f, ok := c.dayCost(c.day); ok {
+		p.Time = append(p.Time, f)
+	}
 	if s.to.IsZero() {
 		p.Missing = append(p.Missing, Notice{What: "Nobody has said how many days she has.", Do: "Enter the window with its days.", Kind: "dock_window", Page: "docking", Worry: 2})
 		return

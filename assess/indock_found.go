@@ -2,6 +2,7 @@ package assess
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 
 	"oakum/dossier"
@@ -31,6 +32,7 @@ type FoundRow struct {
 func (c *inquiry) foundRows(p *InDockPage) {
 	for _, e := range dossier.All[plan.Found](c.d) {
 		r := foundRow(e)
+		c.priceFound(&r, e)
 		p.Found = append(p.Found, r)
 		closed := r.Disposition != "open" && r.Disposition != "monitor" && r.Disposition != "defer"
 		if closed && e.Body.AsLeft == "" && c.past(e.Body.Decided) {
@@ -71,6 +73,31 @@ func foundRow(e dossier.Entry[plan.Found]) FoundRow {
 		r.Cost.Worry = 2
 	}
 	return r
+}
+
+// priceFound prices a finding that has a quantity and no cost by the rate agreed for its item of work.
+func (c *inquiry) priceFound(r *FoundRow, e dossier.Entry[plan.Found]) {
+	if x, from := c.foundCost(e.Body); x != nil && e.Body.Cost == nil {
+		worry := r.Cost.Worry
+		r.Cost = known("cost", "cost", *x, "money", field.Computed, from).of("found", e.ID).at(r.Place)
+		r.Cost.Worry = worry
+	}
+}
+
+// foundCost is what a finding costs: as written, or its quantity at the agreed rate of its item of work.
+func (c *inquiry) foundCost(b plan.Found) (x *float64, from string) {
+	if b.Cost != nil {
+		return b.Cost, "the found report"
+	}
+	w, ok := dossier.Find[plan.Work](c.d, b.Work)
+	if !ok || b.Quantity == nil {
+		return nil, ""
+	}
+	rate, ok := dossier.Find[plan.Rate](c.d, w.Body.Rate)
+	if !ok || rate.Body.Likely == nil || b.Per != "" && rate.Body.Per != b.Per {
+		return nil, ""
+	}
+	return new(*b.Quantity * *rate.Body.Likely), fmt.Sprintf("%g %s at the agreed rate of %g", *b.Quantity, rate.Body.Per, *rate.Body.Likely)
 }
 
 // measures are the ways a finding is measured, as triggers name them, with the unit a bare limit stands in.

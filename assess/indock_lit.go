@@ -53,12 +53,13 @@ func litOrder(state string) int {
 func (c *inquiry) litRow(t dossier.Entry[plan.Trigger], f dossier.Entry[plan.Found]) LitRow {
 	r := LitRow{Trigger: t.ID, Found: f.ID, Sentence: c.triggerSentence(t.Body), Finding: foundWords(f), Place: f.Body.Place.String(), Direction: cmp.Or(t.Body.Direction, "worse"), Who: t.Body.Decider, State: "lit"}
 	r.Money = notYetFigure("money", "calls up to").of("trigger", t.ID)
+	cost, from := c.foundCost(f.Body)
 	switch {
 	case r.Direction == "better" && t.Body.Money != nil:
 		r.Money = known("money", "releases up to", *t.Body.Money, "money", basisOf(t.Head, field.Assumed), "as agreed").of("trigger", t.ID)
-	case f.Body.Cost != nil:
-		r.Money = known("money", "costs", *f.Body.Cost, "money", basisOf(f.Head, field.Assumed), "the found report").of("found", f.ID)
-		if t.Body.Money != nil && *f.Body.Cost > *t.Body.Money {
+	case cost != nil:
+		r.Money = known("money", "costs", *cost, "money", basisOf(f.Head, field.Assumed), from).of("found", f.ID)
+		if t.Body.Money != nil && *cost > *t.Body.Money {
 			r.Money.Worry, r.Money.Note = 2, "more than was agreed beforehand ("+c.money(*t.Body.Money)+")"
 		}
 	case t.Body.Money != nil:

@@ -51,6 +51,9 @@ func (c *inquiry) untilDock(p *InDockPage, s stay) {
 	if n, ok := c.day.DaysUntil(s.from); ok && n > 0 {
 		p.Time = append(p.Time, known("until", "days until the window opens", float64(n)*secondsADay, "d", field.Computed, "opens "+s.from.Words()).of("dock_window", s.window))
 	}
+	if f, ok := c.dayCost(s.from); ok {
+		p.Time = append(p.Time, f)
+	}
 	if s.days > 0 {
 		p.Time = append(p.Time, known("promised", "days promised", float64(s.days)*secondsADay, "d", field.Computed, s.from.Words()+" to "+s.to.Words()).of("dock_window", s.window))
 	}

@@ -1,6 +1,7 @@
 package assess
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -76,6 +77,22 @@ func TestTriggersLightBothWays(t *testing.T) {
 	late := brief(t, docked(t), "2027-04-14").InDock
 	if late.Lit[0].State != "late" {
 		t.Errorf("unanswered after its hours: %+v", late.Lit[0])
+	}
+}
+
+// May to October has 184 days: 184 000 of income is 1 000 a day, of which 0.62 is left after costs that stop too and a tenth is kept: 558. With a
+// dock at 3 900 and services at 850 a day in June costs 5 308, and in January 4 750.
+func TestOneMoreDay(t *testing.T) {
+	d := dossier.New()
+	put(t, d, "dock", plan.Dock{Name: "the dock", DayRate: new(3900.0), Services: new(850.0)})
+	put(t, d, "season", plan.Season{Name: "visitors", Begins: new(5), Ends: new(10), Income: new(184000.0), Net: new(0.62), Keeps: new(0.1)})
+	put(t, d, "s", plan.Scheme{Name: "one", Standing: new(true), Dock: "dock"})
+	c := newCase(d, PlanInForce(d), date(t, "2027-01-01"))
+	for day, want := range map[string]float64{"2027-06-10": 5308, "2027-01-10": 4750} {
+		f, ok := c.dayCost(date(t, day))
+		if !ok || math.Abs(*f.Value-want) > 1e-6 {
+			t.Errorf("%s: %+v", day, f)
+		}
 	}
 }
 

@@ -11,6 +11,7 @@ type RecordPage struct {
 	Deferred  []DeferredRow `json:"deferred"`
 	Questions []QuestionRow `json:"questions"`
 	Updates   []UpdateRow   `json:"updates"`
+	Drafts    []DraftRow    `json:"drafts"` // the next update, for somebody to edit
 	Hazards   []HazardRow   `json:"hazards"`
 	Reviews   []ReviewRow   `json:"reviews"`
 	Missing   []Notice      `json:"missing"` // what to enter so that the page can say more
@@ -19,7 +20,7 @@ type RecordPage struct {
 // recordPage takes the pages made so far, as the board paper is a view of them.
 func (c *inquiry) recordPage(b *Brief) RecordPage {
 	p := RecordPage{Heading: []string{}, Missing: []Notice{}, Reviews: []ReviewRow{}, Overdue: []Notice{},
-		Parts: c.partRows(), Deferred: c.deferredRows(), Questions: c.questionRows(), Updates: c.updateRows(b.Snapshot), Hazards: c.hazardRows()}
+		Parts: c.partRows(), Deferred: c.deferredRows(), Questions: c.questionRows(), Updates: c.updateRows(b.Snapshot), Drafts: c.drafts(b), Hazards: c.hazardRows()}
 	p.Overdue = append(append(p.Overdue, c.overdueParts()...), c.overdueDeferred()...)
 	c.reviewRows(&p)
 	p.Board = c.boardPaper(b)

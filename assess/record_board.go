@@ -36,7 +36,7 @@ func (c *inquiry) boardPaper(b *Brief) BoardPaper {
 	p.Changed = c.changedSince(since)
 	p.Money = boardMoney(b.Money)
 	for _, m := range b.Choices.Matters {
-		if m.State == "open" && len(p.Decide) < 3 {
+		if e, ok := dossier.Find[plan.Matter](c.d, m.ID); ok && m.State == "open" && e.Shown(dossier.Board) && len(p.Decide) < 3 {
 			p.Decide = append(p.Decide, c.toDecide(m, b.Choices))
 		}
 	}
@@ -119,7 +119,7 @@ func (c *inquiry) changedSince(since quantity.Date) []string {
 	}
 	say(found, "condition was", "conditions were", fmt.Sprintf(" found in dock: %d worse than expected, %d better.", worse, better))
 	for _, e := range dossier.All[plan.Decision](c.d) {
-		if b := e.Body; fresh(b.Date) {
+		if b := e.Body; fresh(b.Date) && e.Shown(dossier.Board) {
 			lines = append(lines, "Decided: "+cmp.Or(b.What, c.nameOf(b.Course))+because(b.Why))
 		}
 	}

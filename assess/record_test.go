@@ -71,6 +71,43 @@ func TestSignatureGoesStale(t *testing.T) {
 	}
 }
 
+// Nothing that is private or for the board only may stand in what the public reads.
+func TestDraftsHoldPublicRecordsOnly(t *testing.T) {
+	d := docked(t)
+	secret := "SECRET"
+	mark := func(id string, m dossier.Mark, body any) {
+		r := dossier.Record{Head: dossier.Head{ID: id, Kind: kindName(body), Mark: m}, Body: body}
+		if err := d.Put(r); err != nil {
+			t.Fatal(err)
+		}
+	}
+	for i, m := range []dossier.Mark{dossier.Private, dossier.Board, ""} {
+		n := string(rune('a' + i))
+		mark("f-"+n, m, &plan.Found{Condition: secret})
+		mark("w-"+n, m, &plan.Work{Name: secret, Plain: secret, State: "done"})
+		mark("m-"+n, m, &plan.Matter{Name: secret, Question: secret})
+		mark("q-"+n, m, &plan.Question{Question: secret, Answer: secret, Audience: "public"})
+	}
+	mark("f-p", dossier.Public, &plan.Found{Condition: "bright steel", Finding: "plate"})
+	for _, r := range brief(t, d, "2027-04-12").Record.Drafts {
+		if strings.Contains(r.Text, secret) || !strings.Contains(r.Text, "bright steel") || !strings.Contains(r.Text, "day 5 of 14") || len(r.Snapshot) != 64 {
+			t.Errorf("%s: %s", r.Audience, r.Text)
+		}
+	}
+}
+
+func kindName(body any) string {
+	switch body.(type) {
+	case *plan.Found:
+		return "found"
+	case *plan.Work:
+		return "work"
+	case *plan.Matter:
+		return "matter"
+	}
+	return "question"
+}
+
 func TestBoardPaperSaysWhatChanged(t *testing.T) {
 	d := dossier.New()
 	put(t, d, "told", plan.Update{Title: "March", Audience: "board", Date: date(t, "2026-03-01"), State: "published"})
