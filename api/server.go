@@ -24,6 +24,8 @@ type Server struct {
 	Papers Papers
 	// Intake reads spreadsheets; nil reads none.
 	Intake Intake
+
+	tables openTables
 }
 
 // New returns a server for an open ship.
@@ -54,6 +56,7 @@ func (s *Server) register(mux *http.ServeMux) huma.API {
 	s.shipRoutes(v1)
 	s.briefRoutes(v1)
 	s.methodRoutes(v1)
+	s.futuresRoutes(v1)
 	s.kindRoutes(v1)
 	s.recordRoutes(v1)
 	s.journalRoutes(v1)

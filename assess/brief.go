@@ -27,6 +27,7 @@ type Brief struct {
 	book *Book
 	draw func() (*Drawing, error)
 	// again runs the futures of the brief once more, with another number of them.
+	story func(which, future int) (Story, error)
 	again func(ctx context.Context, n int, progress func(done, of int)) (*FuturesPart, error)
 }
 
@@ -74,6 +75,7 @@ func Assess(d *dossier.Dossier, p Plan, day quantity.Date) *Brief {
 	b.InDock = c.inDockPage(b.Money)
 	b.Record = c.recordPage(b)
 	b.Front = c.front(b)
+	b.story = func(which, future int) (Story, error) { return c.story(b.Outlook.parts, which, future) }
 	b.again = func(ctx context.Context, n int, progress func(done, of int)) (*FuturesPart, error) {
 		return c.futures(ctx, b.Outlook.parts, n, progress)
 	}
