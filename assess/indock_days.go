@@ -52,7 +52,7 @@ func (c *inquiry) dockTime(p *InDockPage, s stay) {
 		from = "the log of the days and the window"
 	}
 	number := func(key, label string, n int, note string) Figure {
-		return known(key, label, float64(n)*secondsADay, "d", field.Computed, from).noted(note)
+		return daysFigure(key, label, n, from).noted(note)
 	}
 	if s.day >= 1 {
 		f := number("day", "day in dock", s.day, "")
@@ -91,6 +91,13 @@ func dayText(s stay) string {
 		return fmt.Sprintf("%d of %s", s.day, count(s.days, "day", "days"))
 	}
 	return count(s.day, "day", "days")
+}
+
+// daysFigure is a count of whole days.
+func daysFigure(key, label string, n int, from string) Figure {
+	f := known(key, label, float64(n)*secondsADay, "d", field.Computed, from)
+	f.Text = count(n, "day", "days")
+	return f
 }
 
 // deadlines are what must be looked at while she stands there. An inspection by a share of the docking or by hours before flooding gets its day from

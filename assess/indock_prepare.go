@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"oakum/dossier"
-	"oakum/field"
 	"oakum/plan"
 )
 
@@ -49,12 +48,12 @@ func (c *inquiry) untilDock(p *InDockPage, s stay) {
 		return
 	}
 	if n, ok := c.day.DaysUntil(s.from); ok && n > 0 {
-		p.Time = append(p.Time, known("until", "days until the window opens", float64(n)*secondsADay, "d", field.Computed, "opens "+s.from.Words()).of("dock_window", s.window))
+		p.Time = append(p.Time, daysFigure("until", "until the window opens", n, "opens "+s.from.Words()).of("dock_window", s.window))
 	}
 	if f, ok := c.dayCost(s.from); ok {
 		p.Time = append(p.Time, f)
 	}
 	if s.days > 0 {
-		p.Time = append(p.Time, known("promised", "days promised", float64(s.days)*secondsADay, "d", field.Computed, s.from.Words()+" to "+s.to.Words()).of("dock_window", s.window))
+		p.Time = append(p.Time, daysFigure("promised", "promised in dock", s.days, s.from.Words()+" to "+s.to.Words()).of("dock_window", s.window))
 	}
 }
