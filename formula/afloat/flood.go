@@ -10,20 +10,20 @@ import (
 )
 
 func flood(in FloodingIn) (out FloodingOut, err error) {
-	form, load, knownKG, knownDeck, warnings, err := in.ship()
+	v, err := in.vessel()
 	if err != nil {
 		return out, err
 	}
-	list, err := in.spaces(form)
+	list, err := in.spaces(v.form)
 	if err != nil {
 		return out, err
 	}
 	for i, o := range in.Openings {
-		if o.X < -0.2*form.Length() || o.X > 1.2*form.Length() {
+		if l := v.form.Length(); o.X < -0.2*l || o.X > 1.2*l {
 			return out, field.Refuse(fmt.Sprintf("openings[%d].x", i), "this opening lies outside the ship: x is %v", field.Q("", o.X, "m"))
 		}
 	}
-	s := sinking{form: form, load: load, list: list, openings: in.Openings, deck: knownDeck}
+	s := sinking{form: v.form, load: v.load, list: list, openings: in.Openings, deck: v.deck}
 	holes := false
 	for _, w := range list {
 		holes = holes || w.hole > 0
@@ -32,9 +32,9 @@ func flood(in FloodingIn) (out FloodingOut, err error) {
 	if holes {
 		f, err = s.run(in.Duration, &out)
 	} else {
-		f, err = form.Settle(condition(load, list))
+		f, err = v.form.Settle(condition(v.load, list))
 	}
-	out.Warnings = append(out.Warnings, warnings...)
+	out.Warnings = append(out.Warnings, v.warnings...)
 	out.spaces(s, f, err == nil)
 	if err != nil {
 		word, ok := fate(err)
@@ -44,7 +44,7 @@ func flood(in FloodingIn) (out FloodingOut, err error) {
 		out.lost(word, err)
 		return out, nil
 	}
-	out.rest(s, f, knownKG)
+	out.rest(s, f, v.kg)
 	return out, nil
 }
 

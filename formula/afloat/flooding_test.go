@@ -174,7 +174,7 @@ func TestFloodingMonotonous(t *testing.T) {
 			t.Fatal(err)
 		}
 		if a.Added == nil || b.Added == nil {
-			t.Skip()
+			return
 		}
 		if *b.Added <= *a.Added || *b.Margin > *a.Margin+1e-9 {
 			t.Fatalf("at %g: %g kg, %g m; at %g: %g kg, %g m", mu, *a.Added, *a.Margin, mu+0.1, *b.Added, *b.Margin)

@@ -22,50 +22,61 @@ type wet struct {
 	vol   float64 // m3 of water in it, where it is not open
 }
 
-// ship makes the hull and the loading: her own, or a box's.
-func (in FloodingIn) ship() (form *hullform.Hull, l hullform.Loading, knownKG, knownDeck bool, warnings []string, err error) {
-	if in.Hull != nil {
-		if err = in.given(); err != nil {
-			return
-		}
-		form, warnings, err = in.Hull.Form(in.Length)
-		return form, in.form(), true, true, warnings, err
+// vessel is the hull with its loading, and what is known of it.
+type vessel struct {
+	form     *hullform.Hull
+	load     hullform.Loading
+	kg, deck bool // the height of the centre of gravity and that of the deck are known
+	warnings []string
+}
+
+// vessel makes the hull and the loading: her own, or a box's.
+func (in FloodingIn) vessel() (v vessel, err error) {
+	if in.Hull == nil {
+		return in.box()
 	}
+	if err = in.given(); err != nil {
+		return v, err
+	}
+	v.form, v.warnings, err = in.Hull.Form(in.Length)
+	v.load, v.kg, v.deck = in.form(), true, true
+	return v, err
+}
+
+// box is a ship given by length, breadth and draft; without a depth its sides go on up.
+func (in FloodingIn) box() (v vessel, err error) {
 	for _, g := range []struct {
 		key   string
 		value *float64
 	}{{"length", in.Length}, {"breadth", in.Breadth}, {"draft", in.Draft}} {
 		if g.value == nil {
-			err = field.Refuse(g.key, "%s is missing: give the hull, or length, breadth and draft of a box in m", g.key)
-			return
+			return v, field.Refuse(g.key, "%s is missing: give the hull, or length, breadth and draft of a box in m", g.key)
 		}
 	}
 	b, t, depth := *in.Breadth, *in.Draft, 3**in.Draft
 	if in.Depth != nil {
-		depth, knownDeck = *in.Depth, true
+		depth, v.deck = *in.Depth, true
 	}
 	if depth <= t {
-		err = field.Refuse("depth", "depth %v is no more than the draft %v", field.Q("depth", depth, "m"), field.Q("draft", t, "m"))
-		return
+		return v, field.Refuse("depth", "depth %v is no more than the draft %v", field.Q("depth", depth, "m"), field.Q("draft", t, "m"))
 	}
-	h := wallSided(*in.Length, b, depth)
-	if form, warnings, err = h.Form(nil); err != nil {
-		return
+	if v.form, v.warnings, err = wallSided(*in.Length, b, depth).Form(nil); err != nil {
+		return v, err
 	}
-	l = hullform.Loading{Mass: *in.Length * b * t * in.Density, LCG: *in.Length / 2, VCG: t / 2, TCG: in.TCG, FreeSurface: in.FreeSurface, Density: in.Density}
+	v.load = hullform.Loading{Mass: *in.Length * b * t * in.Density, LCG: *in.Length / 2, VCG: t / 2, TCG: in.TCG, FreeSurface: in.FreeSurface, Density: in.Density}
 	if in.Mass != nil {
-		l.Mass = *in.Mass
+		v.load.Mass = *in.Mass
 	}
 	if in.LCG != nil {
-		l.LCG = *in.LCG
+		v.load.LCG = *in.LCG
 	}
 	switch {
 	case in.VCG != nil:
-		l.VCG, knownKG = *in.VCG, true
+		v.load.VCG, v.kg = *in.VCG, true
 	case in.GM != nil:
-		l.VCG, knownKG = t/2+b*b/(12*t)-*in.GM, true
+		v.load.VCG, v.kg = t/2+b*b/(12*t)-*in.GM, true
 	}
-	return
+	return v, nil
 }
 
 // wallSided is a box of length l, breadth b and depth d, m.
@@ -184,10 +195,10 @@ func fate(err error) (string, bool) {
 	if !errors.As(err, &r) {
 		return "", false
 	}
-	switch r.Reason {
-	case hullform.Sinks:
+	if r.Reason == hullform.Sinks {
 		return "sinks", true
-	case hullform.Capsized:
+	}
+	if r.Reason == hullform.Capsized {
 		return "capsizes", true
 	}
 	return "no rest", true

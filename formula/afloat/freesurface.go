@@ -110,7 +110,7 @@ func freeSurface(in FreeSurfaceIn) (out FreeSurfaceOut, err error) {
 // surface works out one tank; at names it in a refusal.
 func (t Tank) surface(at string) (s Surface, err error) {
 	s.Name = t.Name
-	i := 0.0
+	var i float64
 	switch {
 	case t.Inertia != nil:
 		i = *t.Inertia

@@ -49,8 +49,8 @@ func (h Hull) make() (m made, err error) {
 		return m, field.Refuse("hull", "hull is empty: give offsets, or vertices and triangles")
 	}
 	key := h.print()
-	if m, ok := remembered(key); ok {
-		return m, nil
+	if known, ok := remembered(key); ok {
+		return known, nil
 	}
 	m.key = key
 	if o := h.Offsets; o != nil {

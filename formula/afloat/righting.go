@@ -93,7 +93,7 @@ func righting(in RightingIn) (out RightingOut, err error) {
 		return out, noRest(err)
 	}
 	out.read(r, form.Length())
-	out.judge(r)
+	out.judge()
 	out.Warnings = append(out.Warnings, warnings...)
 	return out, nil
 }
@@ -180,7 +180,7 @@ func (out *RightingOut) areaTo(heel float64) *float64 {
 	return nil
 }
 
-func (out *RightingOut) judge(r hullform.Righting) {
+func (out *RightingOut) judge() {
 	if out.GM > 0 && out.Peak > 0 {
 		out.Verdict, out.Reason = "stable", fmt.Sprintf("GM %.3f m, largest lever %.3f m at %.0f degrees", out.GM, out.Peak, out.PeakHeel/degree)
 	} else {

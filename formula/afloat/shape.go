@@ -121,7 +121,7 @@ func floor(ys []float64) float64 {
 	for _, y := range ys {
 		most = max(most, math.Abs(y))
 	}
-	return float64(len(ys)) * math.Pow(1e-9*most, 2)
+	return float64(len(ys)) * (1e-9 * most) * (1e-9 * most)
 }
 
 // solve is the least-squares fit with its break at a day.

@@ -103,7 +103,7 @@ func TestAgroundFormsAgree(t *testing.T) {
 		v.Contact, v.Fall = new(l*rapid.Float64Range(0, 1).Draw(t, "contact")), new(rapid.Float64Range(0.01, 1).Draw(t, "fall"))
 		a, err := Aground.Fn(v)
 		if err != nil {
-			t.Skip()
+			return
 		}
 		v.AgroundFwd, v.AgroundAft, v.Fall, v.Contact = a.DraftFwd, a.DraftAft, nil, nil
 		b, err := Aground.Fn(v)

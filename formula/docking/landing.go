@@ -166,7 +166,7 @@ func landingWarnings(in LandingIn, out LandingOut) (w calc.Warnings) {
 
 func landingSteps(in LandingIn, out LandingOut) []calc.Step {
 	if in.Hull != nil {
-		return landingHullSteps(in, out)
+		return landingHullSteps(out)
 	}
 	steps := []calc.Step{
 		{Symbol: "t", Formula: "Ta-Tf-s", Value: out.Trim, Unit: "m", Text: "trim to be taken out, by the stern when positive"},

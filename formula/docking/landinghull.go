@@ -146,11 +146,11 @@ func (out *LandingOut) margins(in LandingIn, d lowering, up, flat resting) {
 	if !ok {
 		out.Margin = out.LandingDraft
 	}
-	out.TrimMax = d.trimFor(in.GMRequired, up, flat)
+	out.TrimMax = d.trimFor(in.GMRequired, up)
 }
 
 // trimFor is the largest trim, against the blocks, that still leaves a GM of wanted when she lies flat; nil where even no trim would.
-func (d lowering) trimFor(wanted float64, up, flat resting) *float64 {
+func (d lowering) trimFor(wanted float64, up resting) *float64 {
 	f := func(draft float64) float64 { return d.stage(draft, d.slope).gm - wanted }
 	q := d
 	// flat and afloat at once: all of the weight carried by the water
@@ -207,7 +207,7 @@ func (out *LandingOut) judgeHull(in LandingIn, d lowering, up, flat resting) {
 	}
 }
 
-func landingHullSteps(in LandingIn, out LandingOut) []calc.Step {
+func landingHullSteps(out LandingOut) []calc.Step {
 	return []calc.Step{
 		{Symbol: "P", Value: out.Upthrust, Unit: "kg", Text: "weight less buoyancy, moments about the first block in balance, keel along the blocks; solved with the hull"},
 		{Symbol: "RM", Value: out.RightingMoment, Unit: "kg.m/rad", Text: "buoyancy at its own metacentre less weight at G, about the keel, free surfaces off"},

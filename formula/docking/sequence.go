@@ -3,6 +3,7 @@ package docking
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"oakum/calc"
 	"oakum/field"
@@ -105,10 +106,8 @@ func sequence(in SequenceIn) (out SequenceOut, err error) {
 	if err != nil {
 		return out, err
 	}
-	for i, j := 0, len(up)-1; i < j; i, j = i+1, j-1 {
-		up[i], up[j] = up[j], up[i]
-	}
-	out.Stages = append(down, up...)
+	slices.Reverse(up)
+	out.Stages = slices.Concat(down, up)
 	out.MassLeft, out.LCGLeft, out.VCGLeft = left.w, left.xg, left.kg
 	out.Warnings = append(out.Warnings, warnings...)
 	return out, nil

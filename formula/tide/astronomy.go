@@ -14,9 +14,9 @@ var epoch = time.Date(1899, 12, 31, 12, 0, 0, 0, time.UTC)
 // longitudesAt gives the mean longitudes at t. Source: Schureman, Special Publication 98, table 1 (epoch 1899 December 31, Greenwich mean noon).
 func longitudesAt(t time.Time) longitudes {
 	c := t.Sub(epoch).Hours() / (24 * 36525)
-	of := func(deg, min, sec, turns, perCentury, square, cube float64) float64 {
+	of := func(deg, minutes, sec, turns, perCentury, square, cube float64) float64 {
 		seconds := sec + perCentury*c + square*c*c + cube*c*c*c
-		return turn(deg + min/60 + seconds/3600 + 360*math.Mod(turns*c, 1))
+		return turn(deg + minutes/60 + seconds/3600 + 360*math.Mod(turns*c, 1))
 	}
 	return longitudes{
 		s:  of(270, 26, 14.72, 1336, 1108411.20, 9.09, 0.0068),

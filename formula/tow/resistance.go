@@ -155,7 +155,7 @@ func wetted(in ResistanceIn) (float64, error) {
 
 func blades(in ResistanceIn) (sum float64, err error) {
 	for i, p := range in.Propellers {
-		a := 0.0
+		var a float64
 		switch {
 		case p.Area != nil:
 			a = *p.Area
