@@ -7,26 +7,31 @@ import (
 
 // Compartment is a space with water in it, open to the sea or not.
 type Compartment struct {
-	Name         string      `key:"name" optional:"yes" label:"space"`
-	X0           *float64    `key:"x0" unit:"m" symbol:"x0" min:"-50" max:"500" label:"after end" help:"a side not given is the hull's own"`
-	X1           *float64    `key:"x1" unit:"m" symbol:"x1" min:"-50" max:"500" label:"fore end"`
-	Y0           *float64    `key:"y0" unit:"m" symbol:"y0" min:"-60" max:"60" label:"starboard side, to port positive"`
-	Y1           *float64    `key:"y1" unit:"m" symbol:"y1" min:"-60" max:"60" label:"port side"`
-	Z0           *float64    `key:"z0" unit:"m" symbol:"z0" min:"-10" max:"60" label:"bottom above the baseline"`
-	Z1           *float64    `key:"z1" unit:"m" symbol:"z1" min:"-10" max:"60" label:"top above the baseline"`
-	Vertices     [][]float64 `key:"vertices" unit:"m" optional:"yes" label:"corners of its own mesh, instead of a box"`
-	Triangles    [][]int     `key:"triangles" optional:"yes" label:"triangles of its own mesh"`
-	Permeability float64     `key:"permeability" symbol:"mu" default:"1" over:"0" max:"1" label:"share of it that water can fill" help:"1, an empty space, is the worst case"`
-	Free         *bool       `key:"free_to_sea" label:"open to the sea" help:"without it: yes, unless a level or a hole is given"`
-	Level        *float64    `key:"level" unit:"m" symbol:"lv" min:"0" max:"60" label:"depth of water in it, upright"`
-	Density      float64     `key:"density" unit:"kg/m3" symbol:"rw" default:"1025" min:"500" max:"1500" label:"density of that water"`
-	HoleArea     *float64    `key:"hole_area" unit:"mm2" symbol:"ha" over:"0" max:"20e6" label:"area of a hole in it"`
-	HoleDiameter *float64    `key:"hole_diameter" unit:"mm" symbol:"hd" over:"0" max:"5000" label:"diameter of a hole in it, instead"`
-	HoleX        *float64    `key:"hole_x" unit:"m" symbol:"hx" min:"-50" max:"500" label:"hole from the after perpendicular" help:"without it the middle of the space"`
-	HoleY        *float64    `key:"hole_y" unit:"m" symbol:"hy" min:"-60" max:"60" label:"hole to port"`
-	HoleZ        *float64    `key:"hole_z" unit:"m" symbol:"hz" min:"-10" max:"60" label:"hole above the baseline" help:"without it the bottom of the space"`
-	Discharge    float64     `key:"discharge_coefficient" symbol:"Cd" default:"0.6" over:"0" max:"1" label:"discharge coefficient"`
-	Pump         float64     `key:"pump" unit:"m3/h" symbol:"Qp" default:"0" min:"0" max:"100000" label:"pumped out"`
+	Name         string   `key:"name" optional:"yes" label:"space"`
+	X0           *float64 `key:"x0" unit:"m" symbol:"x0" min:"-50" max:"500" label:"after end" help:"a side not given is the hull's own"`
+	X1           *float64 `key:"x1" unit:"m" symbol:"x1" min:"-50" max:"500" label:"fore end"`
+	Y0           *float64 `key:"y0" unit:"m" symbol:"y0" min:"-60" max:"60" label:"starboard side, to port positive"`
+	Y1           *float64 `key:"y1" unit:"m" symbol:"y1" min:"-60" max:"60" label:"port side"`
+	Z0           *float64 `key:"z0" unit:"m" symbol:"z0" min:"-10" max:"60" label:"bottom above the baseline"`
+	Z1           *float64 `key:"z1" unit:"m" symbol:"z1" min:"-10" max:"60" label:"top above the baseline"`
+	Mesh         *Mesh    `key:"mesh" label:"closed mesh of its own, instead of a box"`
+	Permeability float64  `key:"permeability" symbol:"mu" default:"1" over:"0" max:"1" label:"share of it that water can fill" help:"1, an empty space, is the worst case"`
+	Free         *bool    `key:"free_to_sea" label:"open to the sea" help:"without it: yes, unless a level or a hole is given"`
+	Level        *float64 `key:"level" unit:"m" symbol:"lv" min:"0" max:"60" label:"depth of water in it, upright"`
+	Density      float64  `key:"density" unit:"kg/m3" symbol:"rw" default:"1025" min:"500" max:"1500" label:"density of that water"`
+	HoleArea     *float64 `key:"hole_area" unit:"mm2" symbol:"ha" over:"0" max:"20e6" label:"area of a hole in it"`
+	HoleDiameter *float64 `key:"hole_diameter" unit:"mm" symbol:"hd" over:"0" max:"5000" label:"diameter of a hole in it, instead"`
+	HoleX        *float64 `key:"hole_x" unit:"m" symbol:"hx" min:"-50" max:"500" label:"hole from the after perpendicular" help:"without it the middle of the space"`
+	HoleY        *float64 `key:"hole_y" unit:"m" symbol:"hy" min:"-60" max:"60" label:"hole to port"`
+	HoleZ        *float64 `key:"hole_z" unit:"m" symbol:"hz" min:"-10" max:"60" label:"hole above the baseline" help:"without it the bottom of the space"`
+	Discharge    float64  `key:"discharge_coefficient" symbol:"Cd" default:"0.6" over:"0" max:"1" label:"discharge coefficient"`
+	Pump         float64  `key:"pump" unit:"m3/h" symbol:"Qp" default:"0" min:"0" max:"100000" label:"pumped out"`
+}
+
+// Mesh is a closed surface of triangles, either way out.
+type Mesh struct {
+	Vertices  [][]float64 `key:"vertices" unit:"m" label:"corners, each x, y, z"`
+	Triangles [][]int     `key:"triangles" label:"triangles, each three corners counted from 0"`
 }
 
 // FloodingIn is a ship, hull or box, what she weighs, and her spaces.

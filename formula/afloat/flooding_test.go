@@ -182,6 +182,35 @@ func TestFloodingMonotonous(t *testing.T) {
 	})
 }
 
+// Identity: a space given by its own mesh floods as the box it is.
+func TestFloodingMeshSpace(t *testing.T) {
+	v := floodedBox(40, 6, 2)
+	v.GM, v.Compartments = new(0.6), midship(15, 25, 1)
+	a, err := Flooding.Fn(v)
+	if err != nil {
+		t.Fatal(err)
+	}
+	m := Mesh{}
+	for _, x := range []float64{15, 25} {
+		for _, y := range []float64{-3, 3} {
+			m.Vertices = append(m.Vertices, []float64{x, y, 0}, []float64{x, y, 6})
+		}
+	}
+	for _, q := range [][4]int{{0, 1, 3, 2}, {4, 6, 7, 5}, {0, 4, 5, 1}, {2, 3, 7, 6}, {0, 2, 6, 4}, {1, 5, 7, 3}} {
+		m.Triangles = append(m.Triangles, []int{q[0], q[1], q[2]}, []int{q[0], q[2], q[3]})
+	}
+	v.Compartments[0].X0, v.Compartments[0].X1, v.Compartments[0].Mesh = nil, nil, &m
+	b, err := Flooding.Fn(v)
+	if err != nil {
+		t.Fatal(err)
+	}
+	agrees(t, "draft", *b.DraftMid, "m", *a.DraftMid, 1e-9)
+	m.Triangles[0] = []int{0, 1, 99}
+	if _, err := Flooding.Fn(v); !refused(err, "compartments[0].mesh.triangles") {
+		t.Errorf("a corner that is not there: %v", err)
+	}
+}
+
 func TestFloodingRefuses(t *testing.T) {
 	v := floodedBox(40, 6, 2)
 	if _, err := Flooding.Fn(v); !refused(err, "compartments") {

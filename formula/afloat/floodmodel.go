@@ -110,19 +110,10 @@ func (c Compartment) space(form *hullform.Hull, i int, at string) (w wet, err er
 	if w.name == "" {
 		w.name = fmt.Sprintf("space %d", i+1)
 	}
-	if len(c.Vertices) > 0 {
-		m := hullform.Mesh{}
-		for _, v := range c.Vertices {
-			if len(v) != 3 {
-				return w, field.Refuse(at+".vertices", "a corner of %s has %d numbers; it needs x, y, z", w.name, len(v))
-			}
-			m.Vertices = append(m.Vertices, hullform.Point{X: v[0], Y: v[1], Z: v[2]})
-		}
-		for _, t := range c.Triangles {
-			if len(t) != 3 || min(t[0], t[1], t[2]) < 0 || max(t[0], t[1], t[2]) >= len(c.Vertices) {
-				return w, field.Refuse(at+".triangles", "a triangle of %s does not name three of its %d corners, counted from 0", w.name, len(c.Vertices))
-			}
-			m.Triangles = append(m.Triangles, [3]int(t))
+	if c.Mesh != nil {
+		m, err := c.Mesh.form(at + ".mesh")
+		if err != nil {
+			return w, err
 		}
 		w.space, err = hullform.NewSpace(w.name, m, c.Permeability)
 	} else {

@@ -66,24 +66,33 @@ func (h Hull) make() (m made, err error) {
 	return m, nil
 }
 
-func (h Hull) mesh() (*hullform.Hull, []string, error) {
-	m := hullform.Mesh{Vertices: make([]hullform.Point, len(h.Vertices)), Triangles: make([][3]int, len(h.Triangles))}
-	for i, v := range h.Vertices {
+// form is the mesh as the geometry takes it; at names it in a refusal.
+func (m Mesh) form(at string) (hullform.Mesh, error) {
+	out := hullform.Mesh{Vertices: make([]hullform.Point, len(m.Vertices)), Triangles: make([][3]int, len(m.Triangles))}
+	for i, v := range m.Vertices {
 		if len(v) != 3 {
-			return nil, nil, field.Refuse("hull.vertices", "corner %d has %d numbers; it needs x, y, z", i, len(v))
+			return out, field.Refuse(at+".vertices", "corner %d has %d numbers; it needs x, y, z", i, len(v))
 		}
-		m.Vertices[i] = hullform.Point{X: v[0], Y: v[1], Z: v[2]}
+		out.Vertices[i] = hullform.Point{X: v[0], Y: v[1], Z: v[2]}
 	}
-	for i, t := range h.Triangles {
+	for i, t := range m.Triangles {
 		if len(t) != 3 {
-			return nil, nil, field.Refuse("hull.triangles", "triangle %d has %d corners; it needs three", i, len(t))
+			return out, field.Refuse(at+".triangles", "triangle %d has %d corners; it needs three", i, len(t))
 		}
 		for _, k := range t {
-			if k < 0 || k >= len(h.Vertices) {
-				return nil, nil, field.Refuse("hull.triangles", "triangle %d names corner %d; there are %d, counted from 0", i, k, len(h.Vertices))
+			if k < 0 || k >= len(m.Vertices) {
+				return out, field.Refuse(at+".triangles", "triangle %d names corner %d; there are %d, counted from 0", i, k, len(m.Vertices))
 			}
 		}
-		m.Triangles[i] = [3]int(t)
+		out.Triangles[i] = [3]int(t)
+	}
+	return out, nil
+}
+
+func (h Hull) mesh() (*hullform.Hull, []string, error) {
+	m, err := Mesh{h.Vertices, h.Triangles}.form("hull")
+	if err != nil {
+		return nil, nil, err
 	}
 	form, report, err := hullform.New(m)
 	if err != nil {

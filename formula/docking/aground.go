@@ -55,7 +55,7 @@ var Aground = calc.Formula[AgroundIn, AgroundOut]{
 	Holds:    "One point of contact on a bottom that does not give, small trim, KM, TPC and MCT constant. In soft mud she sinks in and touches over a length: the upthrust then is less than this.",
 	Accuracy: "About 5 % of the upthrust on a hard bottom; an upper bound on mud.",
 	Sources:  []source.Ref{{Key: "dubey-docking", At: "dry docking and grounding, example 9"}, {Key: "derrett", At: "ch. 28"}, {Key: "memory", At: "GM and fall of water that must be left"}},
-	Cautions: []calc.Caution{calc.Stability},
+	Cautions: []calc.Caution{calc.Docking, calc.Stability},
 	Fn:       aground,
 	Steps:    agroundSteps,
 }

@@ -2,6 +2,7 @@ package docking
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"testing"
 
@@ -135,4 +136,13 @@ func TestAgroundRefuses(t *testing.T) {
 func refused(err error, name string) bool {
 	var e *field.Error
 	return errors.As(err, &e) && e.Field == name
+}
+
+func ExampleAground() {
+	v := Aground.New()
+	v.LBP, v.LCF, v.TPC, v.MCT = new(140.0), new(73.0), new(18e5), new(130e5) // m, kg/m, kg m/m
+	v.Contact, v.Fall = new(128.0), new(0.80)
+	out, _ := Aground.Fn(v)
+	fmt.Printf("%.2f t on the bottom, %.3f m by the stern\n", out.Upthrust/1000, out.TrimChange)
+	// Output: 360.74 t on the bottom, 1.526 m by the stern
 }

@@ -1,6 +1,7 @@
 package docking
 
 import (
+	"fmt"
 	"math"
 	"strings"
 	"testing"
@@ -227,4 +228,12 @@ func TestSequenceUndockingWithWeightsAsLeft(t *testing.T) {
 	if _, err := Sequence.Fn(v); !refused(err, "changes") {
 		t.Errorf("more off than she weighs: %v", err)
 	}
+}
+
+func ExampleSequence() {
+	v := Sequence.New()
+	v.Hull, v.Mass, v.LCG, v.VCG = boxShape(60, 12, 6), new(2214e3), new(29.5), new(4.6)
+	out, _ := Sequence.Fn(v)
+	fmt.Printf("touches at %.2f m, flat at %.2f m, no stability left at %.2f m\n", out.TouchLevel, out.LandingLevel, out.InstabilityLevel)
+	// Output: touches at 3.15 m, flat at 2.95 m, no stability left at 1.90 m
 }

@@ -1,6 +1,7 @@
 package docking
 
 import (
+	"fmt"
 	"math"
 	"testing"
 
@@ -55,4 +56,12 @@ func TestSideBlocksByHand(t *testing.T) {
 	if out.Verdict != Safe {
 		t.Errorf("verdict %q: %s", out.Verdict, out.Reason)
 	}
+}
+
+func ExampleSideBlocks() {
+	v := SideBlocks.New()
+	v.Mass, v.KG, v.N, v.Spread, v.BlockLimit = 1e6, 5, 10, 8, new(400e3)
+	out, _ := SideBlocks.Fn(v)
+	fmt.Printf("%.1f kN on a block, factor %.1f\n", out.LeeBlock/1000, *out.Overturning)
+	// Output: 245.2 kN on a block, factor 4.0
 }

@@ -19,6 +19,13 @@ type Offsets struct {
 	LaterLow  float64 `key:"time_low" unit:"min" symbol:"tl" default:"0" min:"-720" max:"720" label:"low water later by"`
 }
 
+// Reference is the place that a secondary one is reckoned from.
+type Reference struct {
+	Name         string        `key:"name" optional:"yes" label:"place"`
+	Constituents []Constituent `key:"constituents" symbol:"c" most:"200" label:"harmonic constants"`
+	MeanLevel    float64       `key:"mean_level" unit:"m" symbol:"Z0" min:"-20" max:"20" label:"mean level over the datum"`
+}
+
 // Level is a high or low water read from a tide table.
 type Level struct {
 	Time   string  `key:"time" label:"when" help:"2031-05-14T06:20:00Z, with the zone"`
@@ -29,13 +36,23 @@ type Level struct {
 type Place struct {
 	Constituents []Constituent `key:"constituents" symbol:"c" optional:"yes" most:"200" label:"harmonic constants"`
 	MeanLevel    *float64      `key:"mean_level" unit:"m" symbol:"Z0" min:"-20" max:"20" label:"mean level over the datum"`
-	Reference    string        `key:"reference" optional:"yes" label:"the reference place the constants are of"`
+	Reference    *Reference    `key:"reference" symbol:"ref" label:"reference place, where the constants are another's"`
 	Secondary    *Offsets      `key:"secondary" symbol:"sec" label:"offsets from the reference place"`
 	Levels       []Level       `key:"levels" symbol:"lv" optional:"yes" most:"5000" label:"high and low waters by hand"`
 }
 
 // Curve makes the water level from start to end; at names the place's fields in a refusal.
 func (p Place) Curve(at string, start, end time.Time) (Curve, error) {
+	if p.Reference != nil {
+		if len(p.Constituents) > 0 || len(p.Levels) > 0 || p.MeanLevel != nil {
+			return nil, field.Refuse(at+"reference", "give harmonic constants of the place itself, those of a reference place, or levels by hand: one of them")
+		}
+		if p.Secondary == nil {
+			return nil, field.Refuse(at+"secondary", "secondary is missing: the offsets from the reference place")
+		}
+		q := Place{Constituents: p.Reference.Constituents, MeanLevel: &p.Reference.MeanLevel, Secondary: p.Secondary}
+		return q.Curve(at+"reference.", start, end)
+	}
 	if len(p.Levels) > 0 {
 		if len(p.Constituents) > 0 {
 			return nil, field.Refuse(at+"levels", "give harmonic constants or levels by hand, not both")

@@ -96,8 +96,12 @@ func predict(in PredictIn) (out PredictOut, err error) {
 	if len(out.Extremes) == 0 {
 		out.Warnings = append(out.Warnings, "no high or low water falls between these times")
 	}
-	if len(in.Constituents) > 0 && len(in.Constituents) < 8 {
-		out.Warnings = append(out.Warnings, fmt.Sprintf("%d constituents leave out much of the tide: tens of minutes and decimetres", len(in.Constituents)))
+	n := len(in.Constituents)
+	if in.Reference != nil {
+		n = len(in.Reference.Constituents)
+	}
+	if n > 0 && n < 8 {
+		out.Warnings = append(out.Warnings, fmt.Sprintf("%d constituents leave out much of the tide: tens of minutes and decimetres", n))
 	}
 	return out, nil
 }

@@ -224,8 +224,12 @@ func TestPredictRefuses(t *testing.T) {
 		"twice":               {"constituents[1].name", func(in *PredictIn) { in.Constituents = append(in.Constituents, in.Constituents[0]) }},
 		"no mean level":       {"mean_level", func(in *PredictIn) { in.MeanLevel = nil }},
 		"nothing":             {"constituents", func(in *PredictIn) { in.Constituents = nil }},
-		"levels too few":      {"levels", func(in *PredictIn) { in.Constituents, in.Levels = nil, []Level{{"2031-05-01T03:00:00Z", 5}} }},
-		"step of a second":    {"step", func(in *PredictIn) { in.Step, in.End = 0.5, "2031-06-02T00:00:00Z" }},
+		"reference and own":   {"reference", func(in *PredictIn) { in.Reference = &Reference{} }},
+		"no offsets": {"secondary", func(in *PredictIn) {
+			in.Constituents, in.MeanLevel, in.Reference = nil, nil, &Reference{Constituents: []Constituent{{"M2", 1, 0}}}
+		}},
+		"levels too few":   {"levels", func(in *PredictIn) { in.Constituents, in.Levels = nil, []Level{{"2031-05-01T03:00:00Z", 5}} }},
+		"step of a second": {"step", func(in *PredictIn) { in.Step, in.End = 0.5, "2031-06-02T00:00:00Z" }},
 	} {
 		in := good()
 		c.spoil(&in)

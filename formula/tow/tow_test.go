@@ -192,3 +192,12 @@ func ExampleResistance() {
 	fmt.Printf("%.0f kN, %.0f %% of it the propeller\n", out.Total/1000, 100**out.Share)
 	// Output: 72 kN, 39 % of it the propeller
 }
+
+func ExamplePull() {
+	v := Pull.New()
+	v.ResistanceIn = steamer()
+	v.Tugs = []Tug{{"lead", 20e3}}
+	out, _ := Pull.Fn(v)
+	fmt.Printf("%s: %.1f t of %.0f t\n", out.Verdict, max(out.BollardPull, out.HoldPull)/1000, out.Offered/1000)
+	// Output: enough: 5.9 t of 20 t
+}
