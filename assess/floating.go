@@ -1,7 +1,9 @@
 package assess
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"oakum/calc"
 	"oakum/dossier"
@@ -16,6 +18,10 @@ import (
 type afloatState struct {
 	round             dossier.Entry[survey.Draft]
 	fwd, aft, density float64 // drafts at the perpendiculars, m above the baseline; kg/m3
+	mean              float64 // m, the draft that stands for her bent form: (F + A + 6M)/8, or (F + A)/2 where the middle marks were not read
+	marks             []afloat.Mark
+	survey            afloat.DraftSurveyOut
+	weighed           calc.Sheet // the draft survey
 	q                 hullform.Hydrostatics
 	hydro             afloat.HydrostaticsOut
 	kg                *float64
@@ -38,7 +44,7 @@ func (c *inquiry) floating() (*afloatState, []Notice) {
 		return nil, []Notice{{What: "No round of the draft marks is entered.", Do: "Read the marks fore and aft, both sides, and enter them with the place of the marks.", Kind: "draft", Page: "standing", Worry: 1}}
 	}
 	in := afloat.HydrostaticsOf.New()
-	in.Hull, in.Draft, in.Trim = c.hullInput(), (s.fwd+s.aft)/2, s.aft-s.fwd
+	in.Hull, in.Draft, in.Trim = c.hullInput(), s.mean, s.aft-s.fwd
 	in.Length, in.Beam, in.Density, in.KG = c.particulars.LBP, c.particulars.Beam, s.density, s.kg
 	given := map[string]field.Given{
 		"hull": how(field.Documented, "hull form"), "draft": how(field.Measured, "marks of "+s.round.Body.Date.String()), "trim": how(field.Measured, "marks of "+s.round.Body.Date.String()),
@@ -50,6 +56,9 @@ func (c *inquiry) floating() (*afloatState, []Notice) {
 	if s.sheet, s.hydro, err = work(c.book, afloat.HydrostaticsOf, "today", "as she floats, "+s.round.Body.Date.String(), in, given); err != nil {
 		return nil, []Notice{{What: "The hydrostatics can't be worked: " + err.Error(), Kind: "draft", ID: s.round.ID, Page: "docking", Worry: 1}}
 	}
+	if err = c.draftSurvey(s); err != nil {
+		return nil, []Notice{{What: "The marks can't be worked: " + err.Error(), Kind: "draft", ID: s.round.ID, Page: "docking", Worry: 1}}
+	}
 	c.afloatFigures(s)
 	var missing []Notice
 	if s.kg == nil {
@@ -58,11 +67,19 @@ func (c *inquiry) floating() (*afloatState, []Notice) {
 	return s, missing
 }
 
+// draftSurvey weighs her by the newest round, step by step; hog cancels, as the hull is bent before it is cut.
+func (c *inquiry) draftSurvey(s *afloatState) (err error) {
+	in := afloat.DraftSurvey.New()
+	in.Marks, in.LBP, in.WaterDensity, in.Hull, in.Beam = s.marks, *c.particulars.LBP, s.density, new(c.hullInput()), c.particulars.Beam
+	marks := "marks of " + s.round.Body.Date.String() + ", brought to the baseline"
+	s.weighed, s.survey, err = work(c.book, afloat.DraftSurvey, "today", "what she weighs, "+s.round.Body.Date.String(), in, map[string]field.Given{
+		"marks": how(basisOf(s.round.Head, field.Measured), marks), "lbp": how(field.Documented, "particulars"), "water_density": how(field.Measured, "round of the marks"),
+		"hull": how(field.Documented, "hull form"), "beam": how(field.Documented, "particulars"), "table_density": how(field.Assumed, "sea water"), "keel_thickness": how(field.Documented, "the marks are brought to the baseline")})
+	return err
+}
+
 func (c *inquiry) newestRound(s *afloatState) bool {
-	xf, xa := c.markX("forward"), c.markX("aft")
-	if math.IsNaN(xf) || math.IsNaN(xa) || xf <= xa {
-		xf, xa = *c.particulars.LBP, 0
-	}
+	xf, xm, xa := c.marksX()
 	found := false
 	for _, e := range dossier.All[survey.Draft](c.d) {
 		b := e.Body
@@ -73,13 +90,48 @@ func (c *inquiry) newestRound(s *afloatState) bool {
 		if found && b.Date.Compare(s.round.Body.Date) < 0 {
 			continue
 		}
-		fwd, aft = c.overBaseline("forward", fwd), c.overBaseline("aft", aft)
-		slope := (aft - fwd) / (xf - xa)
 		s.round, found = e, true
-		s.aft, s.fwd = aft+slope*xa, fwd-slope*(*c.particulars.LBP-xf)
-		s.density = c.densityOf(e)
 	}
-	return found
+	if !found {
+		return false
+	}
+	b := s.round.Body
+	fwd, aft := c.overBaseline("forward", meanOf(b.FwdPort, b.FwdStarboard)), c.overBaseline("aft", meanOf(b.AftPort, b.AftStarboard))
+	slope := (aft - fwd) / (xf - xa)
+	s.aft, s.fwd = aft+slope*xa, fwd-slope*(*c.particulars.LBP-xf)
+	s.mean = (s.fwd + s.aft) / 2
+	if mid := c.overBaseline("midships", meanOf(b.MidPort, b.MidStarboard)); !math.IsNaN(mid) {
+		s.mean = (s.fwd + s.aft + 6*(mid-slope*(*c.particulars.LBP/2-xm))) / 8
+	}
+	s.density = c.densityOf(s.round)
+	for _, m := range []struct {
+		place, mark string
+		x           float64
+		port, stbd  *float64
+	}{{"fwd", "forward", xf, b.FwdPort, b.FwdStarboard}, {"mid", "midships", xm, b.MidPort, b.MidStarboard}, {"aft", "aft", xa, b.AftPort, b.AftStarboard}} {
+		for side, r := range map[string]*float64{"port": m.port, "starboard": m.stbd} {
+			if r != nil {
+				s.marks = append(s.marks, afloat.Mark{Place: m.place, Side: side, Reading: c.overBaseline(m.mark, *r), X: m.x})
+			}
+		}
+	}
+	slices.SortFunc(s.marks, func(a, b afloat.Mark) int {
+		return cmp.Or(-cmp.Compare(a.X, b.X), cmp.Compare(a.Side, b.Side))
+	})
+	return true
+}
+
+// marksX is where the marks stand, m from the after perpendicular; marks whose place is not entered are taken at the perpendiculars and amidships.
+func (c *inquiry) marksX() (fwd, mid, aft float64) {
+	lbp := *c.particulars.LBP
+	fwd, mid, aft = c.markX("forward"), c.markX("midships"), c.markX("aft")
+	if math.IsNaN(fwd) || math.IsNaN(aft) || fwd <= aft {
+		fwd, aft = lbp, 0
+	}
+	if math.IsNaN(mid) {
+		mid = lbp / 2
+	}
+	return fwd, mid, aft
 }
 
 // hullInput is the hull form as a sheet takes it.
@@ -100,10 +152,9 @@ func (c *inquiry) afloatFigures(s *afloatState) {
 		known("draft_fwd", "draft forward", s.fwd, "m", field.Measured, marks).of("draft", s.round.ID),
 		known("draft_aft", "draft aft", s.aft, "m", field.Measured, marks).of("draft", s.round.ID),
 	)
-	displaced := result(s.sheet, "displacement", "displacement").of("draft", s.round.ID)
-	// A draft survey is good to half a per cent of the displacement at best.
-	displaced = displaced.band(s.hydro.Displacement*0.995, s.hydro.Displacement, s.hydro.Displacement*1.005)
-	s.figures = append(s.figures, displaced, result(s.sheet, "lcf", "centre of flotation, from the after perpendicular"), result(s.sheet, "tpc", "tonnes a centimetre"),
+	displaced := result(s.weighed, "displacement", "displacement").of("draft", s.round.ID)
+	displaced = displaced.band(s.survey.Displacement-s.survey.Uncertainty, s.survey.Displacement, s.survey.Displacement+s.survey.Uncertainty)
+	s.figures = append(s.figures, result(s.weighed, "quarter_mean", "draft that stands for her bent form"), result(s.weighed, "hog", "hog (sag where negative)"), displaced, result(s.sheet, "lcf", "centre of flotation, from the after perpendicular"), result(s.sheet, "tpc", "tonnes a centimetre"),
 		result(s.sheet, "mct", "moment to change trim"), result(s.sheet, "km_t", "metacentre above the baseline"), result(s.sheet, "cb", "block coefficient"))
 	if s.hydro.GM == nil {
 		gm := unknown("gm", "metacentric height GM", "the height of her centre of gravity is not known")

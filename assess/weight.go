@@ -96,6 +96,9 @@ func (c *inquiry) weightPoint(e dossier.Entry[survey.Draft], displaced func(draf
 	trim := slope * *c.particulars.LBP
 	mean := aft - slope*(*c.particulars.LBP/2-xa)
 	if !math.IsNaN(mid) {
+		if xm := c.markX("midships"); !math.IsNaN(xm) {
+			mid -= slope * (*c.particulars.LBP/2 - xm)
+		}
 		mean = (2*mean + 6*mid) / 8 // (F + A + 6M)/8 with both ends drawn to the perpendiculars: the quarter mean of a draft survey
 	}
 	density := c.densityOf(e)
