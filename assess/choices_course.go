@@ -148,6 +148,8 @@ func (c *inquiry) courseLines(e dossier.Entry[plan.Course]) ([]estimate.Line, st
 		return lines, fmt.Sprintf("too low: %s still without a price", count(unpriced, "work of it is", "works of it are"))
 	case len(lines) > 0:
 		return lines, "sum of " + count(len(lines), "work", "works")
+	case e.Body.CostLikely != nil:
+		return nil, "its low, likely and high cost are not in order"
 	case unpriced > 0:
 		return nil, "its works have no price yet"
 	}
@@ -165,6 +167,8 @@ func lineFrom(name string, low, likely, high *float64, shape string) (estimate.L
 		return l, false
 	case low == nil || high == nil:
 		l.Kind, l.Low, l.High = "fixed", nil, nil
+	case *low > *likely || *likely > *high:
+		return l, false
 	}
 	return l, true
 }

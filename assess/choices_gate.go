@@ -84,6 +84,40 @@ func (c *inquiry) conflicts(p *ChoicesPage) {
 		taken[e.Body.Matter] = id
 		c.conflictsOf(p, id)
 	}
+	c.circles(p)
+}
+
+// circles names works and courses that wait for each other.
+func (c *inquiry) circles(p *ChoicesPage) {
+	state := map[string]int{} // 1 on the way, 2 done
+	var path []string
+	var walk func(id string)
+	walk = func(id string) {
+		state[id] = 1
+		path = append(path, id)
+		needs, _, kind := c.bondsOf(id)
+		for _, next := range needs {
+			switch state[next] {
+			case 0:
+				walk(next)
+			case 1:
+				ring := path[slices.Index(path, next):]
+				p.Conflicts = append(p.Conflicts, Notice{What: c.namesOf(ring) + ": each waits for the other.", Do: "Take one of the needs out.", Kind: kind, ID: id, Page: "choices", Worry: 2})
+			}
+		}
+		path = path[:len(path)-1]
+		state[id] = 2
+	}
+	for _, e := range dossier.All[plan.Course](c.d) {
+		if state[e.ID] == 0 {
+			walk(e.ID)
+		}
+	}
+	for _, e := range dossier.All[plan.Work](c.d) {
+		if state[e.ID] == 0 {
+			walk(e.ID)
+		}
+	}
 }
 
 func (c *inquiry) conflictsOf(p *ChoicesPage, id string) {

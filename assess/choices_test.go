@@ -93,6 +93,11 @@ func TestPlanThatContradictsItself(t *testing.T) {
 	put(t, d, "v", plan.Work{Name: "Bearings opened"})
 	put(t, d, "s", plan.Scheme{Name: "all", Standing: new(true), Courses: []string{"a", "b"}, Works: []string{"w"}})
 	b := brief(t, d, "2026-05-01")
+	put(t, d, "y", plan.Work{Name: "Plates", Needs: []string{"z"}})
+	put(t, d, "z", plan.Work{Name: "Frames", Needs: []string{"y"}})
+	if n := len(brief(t, d, "2026-05-01").Choices.Conflicts); n != 4 {
+		t.Errorf("%d conflicts with two works that wait for each other", n)
+	}
 	if n := len(b.Choices.Conflicts); n != 3 {
 		t.Errorf("%d conflicts: %+v", n, b.Choices.Conflicts)
 	}

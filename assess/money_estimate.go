@@ -98,7 +98,11 @@ func (c *inquiry) planItems(p *MoneyPage) []estimateItem {
 			continue
 		}
 		l, ok := c.workLine(w)
-		if !ok {
+		switch {
+		case !ok && l.Likely != nil && l.Low != nil && l.High != nil:
+			p.Missing = append(p.Missing, Notice{What: fmt.Sprintf("%s: low, likely and high are not in order (%s, %s, %s), so it is left out of the estimate.", l.Name, c.money(*l.Low), c.money(*l.Likely), c.money(*l.High)), Do: "Correct them.", Kind: "work", ID: w.ID, Page: "money", Worry: 2})
+			continue
+		case !ok:
 			unpriced++
 			continue
 		}

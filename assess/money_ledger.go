@@ -11,6 +11,7 @@ import (
 	"oakum/field"
 	"oakum/formula/money"
 	"oakum/plan"
+	"oakum/quantity"
 )
 
 // unsorted is the pot of money that nobody put into one: it is held, and what it may be spent on is not known, so it is not free for anything.
@@ -134,7 +135,12 @@ func (d *ledgerDraft) movements() {
 		if pot == "" {
 			pot = b.Grant
 		}
-		d.in.Receipts = append(d.in.Receipts, money.Movement{Pot: d.pot(pot), Date: b.Date, Amount: *b.Amount, Paper: d.paper(b.Paper, "receipt", e.ID)})
+		m := money.Movement{Pot: d.pot(pot), Date: b.Date, Amount: math.Abs(*b.Amount), Paper: d.paper(b.Paper, "receipt", e.ID)}
+		if *b.Amount < 0 { // given back
+			d.in.Payments = append(d.in.Payments, m)
+		} else {
+			d.in.Receipts = append(d.in.Receipts, m)
+		}
 	}
 	for _, e := range dossier.All[plan.Payment](d.c.d) {
 		b := e.Body
@@ -142,7 +148,11 @@ func (d *ledgerDraft) movements() {
 			d.undated["payment"]++
 			continue
 		}
-		m := money.Movement{Pot: d.pot(b.Pot), Date: b.Date, Amount: *b.Amount, Paper: d.paper(b.Paper, "payment", e.ID)}
+		m := money.Movement{Pot: d.pot(b.Pot), Date: b.Date, Amount: math.Abs(*b.Amount), Paper: d.paper(b.Paper, "payment", e.ID)}
+		if *b.Amount < 0 { // paid back
+			d.in.Receipts = append(d.in.Receipts, m)
+			continue
+		}
 		if cm, ok := dossier.Find[plan.Commitment](d.c.d, b.Commitment); ok && cm.Body.State != "cancelled" && cm.Body.Amount != nil && !cm.Body.Date.IsZero() {
 			m.Commitment = commitmentName(cm)
 		}
@@ -234,12 +244,14 @@ func (d *ledgerDraft) grants() {
 		if b.Match != nil {
 			g.Match = *b.Match
 		}
-		used := min(max(own, 0), g.Cap*g.Match)
-		own -= used
-		g.Held = new(used)
 		if g.Paid = d.paidBy(e.ID); b.Paid != nil {
 			g.Paid = *b.Paid
 		}
+		g.Paid = min(g.Paid, g.Cap)
+		spent := min(d.spentSince(cmp.Or(b.SpendFrom, b.Award)), g.Cap*g.Match)
+		used := min(max(own, 0), g.Cap*g.Match-spent)
+		own -= used
+		g.Held = new(max(spent+used, g.Paid*g.Match)) // what was paid out has been matched, or it would not have been paid
 		d.in.Grants = append(d.in.Grants, g)
 	}
 }
@@ -253,12 +265,25 @@ func (d *ledgerDraft) paidBy(grant string) (sum float64) {
 	return sum
 }
 
+// spentSince is what own pots paid on and after a day: it still stands against a grant. Without a day nothing is known to.
+func (d *ledgerDraft) spentSince(day quantity.Date) (sum float64) {
+	if day.IsZero() {
+		return 0
+	}
+	for _, m := range d.in.Payments {
+		if m.Date.Compare(day) >= 0 && m.Date.Compare(d.in.AsOf) <= 0 && !strings.HasPrefix(m.Pot, "grant: ") && m.Pot != unsorted {
+			sum += m.Amount
+		}
+	}
+	return sum
+}
+
 // ownMoney is what may stand against a grant: everything in hand that is neither reserve nor grant money nor in no pot.
 func (d *ledgerDraft) ownMoney() float64 {
 	in := d.in
 	in.Pledges, in.Grants, in.Commitments = nil, nil, nil
+	in.Payments = slices.Clone(in.Payments)
 	for i := range in.Payments {
-		in.Payments = slices.Clone(in.Payments)
 		in.Payments[i].Commitment = ""
 	}
 	if len(in.Pots) == 0 {

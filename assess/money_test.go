@@ -54,6 +54,37 @@ func TestGrantStandsAgainstOwnMoney(t *testing.T) {
 	}
 }
 
+// Two one-to-one grants, 60 000 in hand and 10 000 spent on the works since the first award: the first takes 50 000 (10 000 spent and 40 000 held),
+// the second what is left, 20 000.
+func TestOwnMoneyMatchesOnce(t *testing.T) {
+	d := dossier.New()
+	put(t, d, "fund", plan.Pot{Name: "Fund", Opening: new(70000.0)})
+	put(t, d, "pay", plan.Payment{Pot: "fund", Date: date(t, "2026-03-01"), Amount: new(10000.0)})
+	put(t, d, "g1", plan.Grant{Name: "one", State: "awarded", Cap: new(50000.0), Match: new(1.0), Pot: "fund", Award: date(t, "2026-02-01")})
+	put(t, d, "g2", plan.Grant{Name: "two", State: "awarded", Cap: new(50000.0), Match: new(1.0), Pot: "fund", Award: date(t, "2026-04-01"), Paid: new(5000.0)})
+	g := brief(t, d, "2026-05-01").Money.Grants
+	if len(g) != 2 || *g[0].Earned.Value != 50000 || *g[1].Earned.Value != 20000 || *g[1].ToCome.Value != 15000 {
+		t.Errorf("%+v", g)
+	}
+}
+
+func TestOneBadPriceDoesNotStopThePage(t *testing.T) {
+	d := dossier.New()
+	put(t, d, "a", plan.Work{Name: "A", Low: new(5.0), Likely: new(3.0), High: new(9.0)})
+	put(t, d, "b", plan.Work{Name: "B", Likely: new(1000.0)})
+	m := brief(t, d, "2026-05-01").Money
+	if got := number(t, m.Estimate, "likely_sum"); got != 1000 {
+		t.Errorf("likely sum %v", got)
+	}
+	said := false
+	for _, n := range m.Missing {
+		said = said || n.ID == "a" && n.Worry == 2
+	}
+	if !said {
+		t.Errorf("nobody says that A is left out: %+v", m.Missing)
+	}
+}
+
 func TestEstimateCountsEveryMatterOnce(t *testing.T) {
 	d := dossier.New()
 	put(t, d, "m", plan.Matter{Name: "Glands"})
