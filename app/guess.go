@@ -58,6 +58,7 @@ type Question struct {
 	Ask     string   `json:"ask"`
 	Why     string   `json:"why"`
 	Options []Option `json:"options"`
+	Other   string   `json:"other,omitempty" doc:"how an answer that is none of the options is written"`
 	Usual   string   `json:"usual" doc:"the value that would be taken by somebody who does not look"`
 	Answer  string   `json:"answer"`
 	Needed  bool     `json:"needed"`

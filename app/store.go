@@ -39,6 +39,8 @@ type Batch struct {
 	What    string // in words, for the journal: "corrected a gland", "imported survey-2023.xlsx"
 	Undoes  int64  // the revision that this batch takes back; 0 none
 	Records []dossier.Record
+	// AsGiven keeps the At and By that records bring, as a folder read back must; the journal still says who brought them and when.
+	AsGiven bool
 }
 
 // Written is what became of a batch.

@@ -29,6 +29,12 @@ func (a *App) Put(ctx context.Context, who Who, what string, records ...dossier.
 	return w.Records, err
 }
 
+// Bring writes the records of a folder in one step, each with the time and the name it brings.
+func (a *App) Bring(ctx context.Context, who Who, what string, records ...dossier.Record) ([]dossier.Record, error) {
+	w, err := a.write(ctx, Batch{By: who.Name, What: what, Records: records, AsGiven: true})
+	return w.Records, err
+}
+
 func wordsFor(r dossier.Record) string {
 	k, _ := dossier.KindNamed(r.Kind)
 	switch {

@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"io/fs"
+	"iter"
 	"os"
 	"slices"
 	"time"
@@ -33,7 +34,7 @@ func pour(ctx context.Context, st app.Store, d *dossier.Dossier, what string) er
 	for i := range records {
 		records[i].Version = 0
 	}
-	_, err := st.Write(ctx, app.Batch{By: "import", At: time.Now().UTC(), What: what, Records: records})
+	_, err := st.Write(ctx, app.Batch{By: "import", At: time.Now().UTC(), What: what, Records: records, AsGiven: true})
 	return err
 }
 
@@ -61,11 +62,29 @@ func (c exportCommand) Run(s streams) error {
 		return failure{exitRefused, fmt.Errorf("%s: the folder is not empty: choose a new one", c.Folder)}
 	}
 	d, _ := a.Dossier()
+	if d, err = uncounted(d); err != nil {
+		return err
+	}
 	if err := dossier.WriteFolder(c.Folder, d); err != nil {
 		return err
 	}
 	fmt.Fprintf(s.out, "%d records written to %s\n", d.Len(), c.Folder)
 	return nil
+}
+
+// uncounted leaves out the version of records that were never corrected: a folder read in and written out again is then the same to the byte.
+func uncounted(d *dossier.Dossier) (*dossier.Dossier, error) {
+	var once []dossier.Record
+	for _, records := range []iter.Seq[dossier.Record]{d.Records(""), d.Withdrawn("")} {
+		for r := range records {
+			if r.Version == 1 {
+				r.Version = 0
+				once = append(once, r)
+			}
+		}
+	}
+	out := d.Clone()
+	return out, out.Put(once...)
 }
 
 type backupCommand struct {

@@ -26,6 +26,7 @@ type commands struct {
 	Brief  briefCommand  `cmd:"" help:"Print the brief."`
 	Paper  paperCommand  `cmd:"" help:"Print a paper as PDF, or list the papers."`
 	Calc   calcCommand   `cmd:"" help:"List the methods, describe one, or work one by hand."`
+	Import importCommand `cmd:"" help:"Bring in folders, spreadsheets and CSV."`
 	Export exportCommand `cmd:"" help:"Write the ship as a folder of CSV files."`
 	Check  checkCommand  `cmd:"" help:"Say what is missing, inconsistent or past its date."`
 	Backup backupCommand `cmd:"" help:"Write a verified copy, also while she is open."`

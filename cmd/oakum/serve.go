@@ -15,6 +15,7 @@ import (
 	"oakum/api"
 	"oakum/app"
 	"oakum/demo"
+	"oakum/intake"
 	"oakum/store/sqlite"
 	"oakum/web"
 )
@@ -67,6 +68,7 @@ func (c Address) serve(ctx context.Context, s streams, a *app.App) error {
 	server := api.New(a)
 	server.By = c.By
 	server.Papers = papers{}
+	server.Intake = intake.Reader{}
 	h := &http.Server{Handler: server.Handler(web.Handler()), ReadHeaderTimeout: 10 * time.Second}
 	fmt.Fprintf(s.out, "Open http://%s in a browser. Ctrl+C stops.\n", l.Addr())
 	done := make(chan error, 1)

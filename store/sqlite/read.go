@@ -11,8 +11,7 @@ import (
 	"oakum/dossier"
 )
 
-const columns = `r.id, r.version, r.kind, r.body, r.mark, r.basis, r.basis_note, r.basis_date, r.typed, r.source, r.withdrawn, j.at, j.by
-	FROM record r JOIN journal j USING (revision)`
+const columns = `r.id, r.version, r.kind, r.body, r.mark, r.basis, r.basis_note, r.basis_date, r.typed, r.source, r.withdrawn, r.at, r.by FROM record r`
 
 // Load implements app.Store.
 func (s *Store) Load(ctx context.Context) (records []dossier.Record, revision int64, err error) {
@@ -62,8 +61,10 @@ func one(rows *sql.Rows) (r dossier.Record, err error) {
 	if err != nil {
 		return r, err
 	}
-	if r.At, err = time.Parse(time.RFC3339, at); err != nil {
-		return r, fmt.Errorf("%s: %w", r.ID, err)
+	if at != "" {
+		if r.At, err = time.Parse(time.RFC3339, at); err != nil {
+			return r, fmt.Errorf("%s: %w", r.ID, err)
+		}
 	}
 	if basisDate != "" {
 		if err := r.BasisDate.UnmarshalText([]byte(basisDate)); err != nil {

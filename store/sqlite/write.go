@@ -37,7 +37,7 @@ func (s *Store) write(ctx context.Context, b app.Batch) (w app.Written, err erro
 	defer pen.close()
 	w.Records = make([]dossier.Record, len(b.Records))
 	for i, r := range b.Records {
-		if w.Records[i], err = pen.put(ctx, r, w.Revision, at, b.By); err != nil {
+		if w.Records[i], err = pen.put(ctx, r, w.Revision, at, b); err != nil {
 			return app.Written{}, err
 		}
 	}
@@ -57,8 +57,8 @@ func newPen(ctx context.Context, tx *sql.Tx) (p *pen, err error) {
 	}{
 		{&p.standing, "SELECT max(version) FROM record WHERE id = ?"},
 		{&p.supersede, "UPDATE record SET standing = 0 WHERE id = ? AND version = ?"},
-		{&p.insert, `INSERT INTO record (id, version, kind, body, mark, basis, basis_note, basis_date, typed, source, withdrawn, revision)
-			VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`},
+		{&p.insert, `INSERT INTO record (id, version, kind, body, mark, basis, basis_note, basis_date, typed, source, at, by, withdrawn, revision)
+			VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`},
 	} {
 		if *s.to, err = tx.PrepareContext(ctx, s.sql); err != nil {
 			p.close()
@@ -76,7 +76,7 @@ func (p *pen) close() {
 	}
 }
 
-func (p *pen) put(ctx context.Context, r dossier.Record, revision int64, at time.Time, by string) (dossier.Record, error) {
+func (p *pen) put(ctx context.Context, r dossier.Record, revision int64, at time.Time, b app.Batch) (dossier.Record, error) {
 	var held sql.NullInt64
 	if err := p.standing.QueryRowContext(ctx, r.ID).Scan(&held); err != nil {
 		return r, err
@@ -93,8 +93,10 @@ func (p *pen) put(ctx context.Context, r dossier.Record, revision int64, at time
 			return r, err
 		}
 	}
-	r.Version, r.At, r.By = r.Version+1, at, by
-	_, err = p.insert.ExecContext(ctx, r.ID, r.Version, r.Kind, body, r.Mark, r.Basis, r.BasisNote, r.BasisDate.String(), typed, r.From, r.Withdrawn, revision)
+	if r.Version++; !b.AsGiven {
+		r.At, r.By = at, b.By
+	}
+	_, err = p.insert.ExecContext(ctx, r.ID, r.Version, r.Kind, body, r.Mark, r.Basis, r.BasisNote, r.BasisDate.String(), typed, r.From, stamp(r.At), r.By, r.Withdrawn, revision)
 	return r, err
 }
 
@@ -118,7 +120,13 @@ func (s *Store) conflict(ctx context.Context, err error) error {
 	return &app.Conflict{Yours: stale.yours, Standing: versions[len(versions)-1]}
 }
 
-func stamp(t time.Time) string { return t.Format("2006-01-02T15:04:05.000Z07:00") }
+// stamp writes a time in UTC; no time is the empty text.
+func stamp(t time.Time) string {
+	if t.IsZero() {
+		return ""
+	}
+	return t.UTC().Format("2006-01-02T15:04:05.000Z07:00")
+}
 
 func null(n int64) any {
 	if n == 0 {

@@ -18,6 +18,8 @@ CREATE TABLE record (
   basis_date TEXT    NOT NULL DEFAULT '',
   typed      TEXT,                   -- JSON; the text as it was typed, by field
   source     TEXT    NOT NULL DEFAULT '',
+  at         TEXT    NOT NULL DEFAULT '',  -- UTC, RFC 3339; empty where a folder brought the record without one
+  by         TEXT    NOT NULL DEFAULT '',
   withdrawn  INTEGER NOT NULL DEFAULT 0,
   standing   INTEGER NOT NULL DEFAULT 1,
   revision   INTEGER NOT NULL REFERENCES journal (revision),
