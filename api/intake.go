@@ -40,8 +40,8 @@ type LandingAnswer struct {
 	RefusedCount int `json:"refused_count" doc:"of which the list holds the first five thousand"`
 }
 
-// tokenOf is the name of an open file in an address.
-type tokenOf struct {
+// OpenToken is the name of an open file in an address.
+type OpenToken struct {
 	Token string `path:"token"`
 }
 
@@ -62,7 +62,7 @@ func (s *Server) intakeRoutes(api huma.API) {
 		})
 	huma.Register(api, huma.Operation{OperationID: "correct-intake", Method: http.MethodPut, Path: "/intake/{token}", Summary: "Correct how an open file is read, and answer its questions", Tags: tags},
 		func(_ context.Context, q *struct {
-			tokenOf
+			OpenToken
 			Body app.Guess
 		}) (*body[IntakeAnswer], error) {
 			t, err := s.tables.find(q.Token)
@@ -78,7 +78,7 @@ func (s *Server) intakeRoutes(api huma.API) {
 		})
 	huma.Register(api, huma.Operation{OperationID: "commit-intake", Method: http.MethodPost, Path: "/intake/{token}/commit", Summary: "Land an open file, whole or not at all", Tags: tags},
 		func(ctx context.Context, q *struct {
-			tokenOf
+			OpenToken
 			Signed
 			Again bool `query:"again" doc:"land it although this very file landed before"`
 		}) (*body[LandingAnswer], error) {
@@ -99,7 +99,7 @@ func (s *Server) intakeRoutes(api huma.API) {
 			return answer(out), nil
 		})
 	huma.Register(api, huma.Operation{OperationID: "leave-intake", Method: http.MethodDelete, Path: "/intake/{token}", Summary: "Leave an open file; nothing lands", Tags: tags, DefaultStatus: http.StatusNoContent},
-		func(_ context.Context, q *tokenOf) (*struct{}, error) {
+		func(_ context.Context, q *OpenToken) (*struct{}, error) {
 			s.tables.drop(q.Token)
 			return nil, nil
 		})

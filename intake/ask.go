@@ -183,11 +183,23 @@ func (t *Table) askFrames() {
 			said, why = "after perpendicular", fmt.Sprintf("%q says from aft", aft)
 		}
 	}
+	usual, matched := t.framesBefore(first, last)
 	reverse := "reverse:" + strconv.FormatFloat(sum, 'f', -1, 64)
-	q := app.Question{Key: "frames", Ask: "From which end are the frames counted?", Why: why, Usual: "same", Options: []app.Option{
+	q := app.Question{Key: "frames", Ask: "From which end are the frames counted?", Why: why, Usual: "same", Other: "reverse:N where N is the file's frame and the ship's frame of one place, added", Options: []app.Option{
 		{Value: "same", Text: "as the ship's own, from the " + own},
 		{Value: reverse, Text: fmt.Sprintf("from the other end: the file's frame 1 is the ship's %s", frameText(sum-1))},
 	}}
+	if matched != "" {
+		q.Why += "; " + matched
+		q.Usual = usual
+		if n, ok := strings.CutPrefix(usual, "reverse:"); ok && usual != reverse {
+			at, _ := strconv.ParseFloat(n, 64)
+			q.Options = append(q.Options, app.Option{Value: usual, Text: fmt.Sprintf("from the other end: the file's frame 1 is the ship's %s", frameText(at-1))})
+			if said != "" && said != own && sum == last+1 {
+				reverse = usual
+			}
+		}
+	}
 	switch {
 	case said == own:
 		q.Answer = "same"

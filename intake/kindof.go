@@ -15,6 +15,15 @@ func (t *Table) kindOf(samples [][]row) (kind, why string) {
 	if t.said.kind != nil {
 		return *t.said.kind, "said so"
 	}
+	for _, rows := range samples {
+		for _, r := range rows[:min(3, len(rows))] {
+			if m := templateTitle.FindStringSubmatch(r.text()); m != nil {
+				if k, ok := dossier.KindNamed(m[1]); ok {
+					return k.Name, "the file is a template for " + k.Plural
+				}
+			}
+		}
+	}
 	best, score := "thickness", 0.0
 	for _, p := range profiles {
 		s, reason := t.speaksFor(p, samples)
