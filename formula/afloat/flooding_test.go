@@ -209,6 +209,10 @@ func TestFloodingMeshSpace(t *testing.T) {
 	if _, err := Flooding.Fn(v); !refused(err, "compartments[0].mesh.triangles") {
 		t.Errorf("a corner that is not there: %v", err)
 	}
+	m = Mesh{Vertices: m.Vertices, Triangles: [][]int{{0, 1, 2}}}
+	if _, err := Flooding.Fn(v); !refused(err, "compartments[0]") {
+		t.Errorf("a space of one triangle: %v", err)
+	}
 }
 
 func TestFloodingRefuses(t *testing.T) {

@@ -111,9 +111,9 @@ func (c Compartment) space(form *hullform.Hull, i int, at string) (w wet, err er
 		w.name = fmt.Sprintf("space %d", i+1)
 	}
 	if c.Mesh != nil {
-		m, err := c.Mesh.form(at + ".mesh")
-		if err != nil {
-			return w, err
+		m, wrong := c.Mesh.form(at + ".mesh")
+		if wrong != nil {
+			return w, wrong
 		}
 		w.space, err = hullform.NewSpace(w.name, m, c.Permeability)
 	} else {
