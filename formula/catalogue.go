@@ -1,6 +1,8 @@
 // Package formula is the catalogue of every method.
 package formula
 
+//go:generate go run oakum/cmd/methods ../docs/methods.md
+
 import (
 	"slices"
 
