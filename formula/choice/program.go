@@ -70,12 +70,17 @@ type Effort struct {
 var Usual = Effort{Nodes: 200_000, Pivots: 5_000_000}
 
 // Solve finds the least sum. The answer is the same every time. Value and bounds are worked in float64: rows hold to about 1e-9 of their size.
-func Solve(p Program, e Effort) (Solution, error) {
+func Solve(p Program, e Effort) (Solution, error) { return Improve(p, e, nil) }
+
+// Improve is Solve from an answer that is already known, which the search has to beat.
+func Improve(p Program, e Effort, start []float64) (Solution, error) {
 	if err := p.check(); err != nil {
 		return Solution{}, err
 	}
-	d := newDictionary(p)
-	s := search{p: p, d: d, effort: e, best: math.Inf(1), grain: p.grain()}
+	s := search{p: p, d: newDictionary(p), effort: e, best: math.Inf(1), grain: p.grain()}
+	if start != nil && p.Holds(start, 1e-7) {
+		s.x, s.best = start, p.Cost(start)
+	}
 	return s.run()
 }
 
