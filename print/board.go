@@ -2,6 +2,7 @@ package print
 
 import (
 	"oakum/assess"
+	"oakum/calc"
 	"oakum/print/page"
 )
 
@@ -19,6 +20,7 @@ var board = Paper{
 
 // boardPage is the one page.
 func boardPage(d *page.Document, p assess.BoardPaper, r *references) {
+	d.Cautions([]string{calc.Screening.Text()})
 	d.Heading("Where we are")
 	d.List(p.Where)
 	r.figures(d, p.Worst)

@@ -21,6 +21,23 @@ func worry(level int) string {
 	return ""
 }
 
+// sentence begins with a capital and ends with a stop.
+func sentence(s string) string {
+	s = strings.TrimSpace(s)
+	if s != "" && !strings.ContainsAny(s[len(s)-1:], ".?!:") {
+		s += "."
+	}
+	return capital(s)
+}
+
+// sentences joins what is not empty, each a sentence.
+func sentences(parts ...string) string {
+	for i, p := range parts {
+		parts[i] = sentence(p)
+	}
+	return words(" ", parts...)
+}
+
 // words joins what is not empty.
 func words(between string, parts ...string) string {
 	kept := parts[:0:0]
@@ -81,16 +98,23 @@ func (r *references) list(d *page.Document, b *assess.Brief) {
 	}
 	d.Heading("The sheets behind the figures")
 	d.Note("Each can be printed and checked by hand: oakum paper FILE sheet:NAME.")
-	t := page.Table{Size: page.Small, Columns: []page.Column{{Head: "Sheet", Right: true}, {Head: "Name"}, {Head: "What it works out", Share: 1}, {Head: "How good"}}}
+	t := page.Table{Size: page.Small, Columns: []page.Column{{Head: "Sheet", Right: true}, {Head: "Name"}, {Head: "Worked for", Share: 1}, {Head: "Method"}}}
+	m := page.Table{Size: page.Small, Columns: []page.Column{{Head: "Method", Face: page.Bold}, {Head: "How good", Share: 1}}}
+	told := map[string]bool{}
 	for i, id := range r.order {
 		s, ok := b.Sheet(id)
 		if !ok {
 			t.Rows = append(t.Rows, []string{fmt.Sprint(i + 1), id, "it can't be made again from these records", ""})
 			continue
 		}
-		t.Rows = append(t.Rows, []string{fmt.Sprint(i + 1), id, words(": ", s.Title, s.Subject), s.Accuracy})
+		t.Rows = append(t.Rows, []string{fmt.Sprint(i + 1), id, s.Subject, s.Title})
+		if !told[s.Method] {
+			told[s.Method] = true
+			m.Rows = append(m.Rows, []string{s.Title, s.Accuracy})
+		}
 	}
 	d.Table(t)
+	d.Table(m)
 }
 
 // notices prints what to do, by whom and by when.
@@ -100,7 +124,7 @@ func notices(d *page.Document, list []assess.Notice, what string) {
 	}
 	t := page.Table{Columns: []page.Column{{Head: what, Share: 1}, {Head: "What to do", Share: 1}, {Head: "By"}, {Head: "Who"}}}
 	for _, n := range list {
-		t.Rows = append(t.Rows, []string{words(", ", n.What, n.Place), n.Do, n.Due, n.Who})
+		t.Rows = append(t.Rows, []string{words(", ", n.What, n.Place), capital(n.Do), n.Due, n.Who})
 	}
 	d.Table(keep(t))
 }

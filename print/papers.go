@@ -26,7 +26,7 @@ type Paper struct {
 
 // Papers lists every paper, in the order in which a docking asks for them.
 func Papers() []Paper {
-	return []Paper{board}
+	return []Paper{board, condition, thickness, openings, dockingCalculation, dockmaster}
 }
 
 // Has lists the papers that the brief has something for.

@@ -13,11 +13,25 @@ type Heading struct{ Ship, Day, Snapshot string }
 
 // Sheet writes a calculation so that it can be checked with a pencil: what went in and how it is known, each step with its numbers, what came out.
 func Sheet(w io.Writer, h Heading, s calc.Sheet, size string) error {
-	d, err := page.New(page.Head{Ship: words("", h.Ship), Title: s.Title, Subject: words(", ", s.Subject, s.ID), Day: h.Day, Snapshot: h.Snapshot, Size: size})
+	d, err := page.New(page.Head{Ship: h.Ship, Title: s.Title, Subject: words(", ", s.Subject, s.ID), Day: h.Day, Snapshot: h.Snapshot, Size: size})
 	if err != nil {
 		return field.Refuse("size", "%v", err)
 	}
 	d.Cautions(s.Cautions)
+	sheetBody(d, s)
+	d.Sign(page.Signer{Who: "Checked", For: "by hand or by another method; note below what was found"})
+	return d.Write(w)
+}
+
+// sheetPart is a sheet as part of a longer paper.
+func sheetPart(d *page.Document, s calc.Sheet) {
+	d.Say(s.Title, page.Bold, page.TitleSize-3)
+	d.Note(words(", ", s.Subject, s.ID))
+	d.Cautions(s.Cautions)
+	sheetBody(d, s)
+}
+
+func sheetBody(d *page.Document, s calc.Sheet) {
 	d.Text(s.About)
 	if len(s.Warnings) > 0 {
 		d.Subheading("Limits overstepped")
@@ -31,9 +45,8 @@ func Sheet(w io.Writer, h Heading, s calc.Sheet, size string) error {
 	lines(d, s.Inputs, true)
 	steps(d, s)
 	d.Heading("How far to trust it")
-	d.Text(words(" ", "Holds: "+s.Holds, "Accuracy: "+s.Accuracy))
+	d.Text("Holds: " + s.Holds)
+	d.Text("Accuracy: " + s.Accuracy)
 	d.Subheading("Sources")
 	d.ListOf(s.Sources, page.CellSize)
-	d.Sign(page.Signer{Who: "Checked", For: "by hand or by another method; note below what was found"})
-	return d.Write(w)
 }

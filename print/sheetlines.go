@@ -3,6 +3,9 @@ package print
 import (
 	"cmp"
 	"fmt"
+	"maps"
+	"math"
+	"slices"
 	"strings"
 
 	"oakum/calc"
@@ -55,8 +58,14 @@ func between(l calc.Line) string {
 	return quantity.Range(lo, hi, l.Unit)
 }
 
+// vanishing is what the rounding of the machine leaves of nothing: 1e-12 of a metre or a tonne.
+const vanishing = 1e-12
+
 // value is a line's value in words.
 func value(l calc.Line) string {
+	if x, isNumber := l.Value.(float64); isNumber && math.Abs(x) < vanishing {
+		return plain(0.0, l.Unit)
+	}
 	if l.Text != "" {
 		return l.Text
 	}
@@ -80,7 +89,7 @@ func plain(v any, unit string) string {
 	case float64:
 		return number(x) + after
 	case string:
-		return cmp.Or(x, "unknown")
+		return cmp.Or(clock(x), "unknown")
 	case []any:
 		if len(x) > 24 {
 			return fmt.Sprintf("%d values, from %s to %s", len(x), plain(x[0], unit), plain(x[len(x)-1], unit))
@@ -91,7 +100,7 @@ func plain(v any, unit string) string {
 		}
 		return strings.Join(parts, "; ") + after
 	case map[string]any:
-		return fmt.Sprintf("%d entries", len(x))
+		return described(x)
 	}
 	return fmt.Sprint(v)
 }
@@ -162,4 +171,23 @@ func capital(s string) string {
 		return s
 	}
 	return strings.ToUpper(s[:1]) + s[1:]
+}
+
+// described says what a group of values holds: short ones in full, tables by their size.
+func described(group map[string]any) string {
+	var parts []string
+	for _, key := range slices.Sorted(maps.Keys(group)) {
+		name := strings.ReplaceAll(key, "_", " ")
+		switch x := group[key].(type) {
+		case nil:
+			continue
+		case []any:
+			if len(x) > 4 {
+				parts = append(parts, fmt.Sprintf("%s: %d", name, len(x)))
+				continue
+			}
+		}
+		parts = append(parts, name+": "+plain(group[key], ""))
+	}
+	return strings.Join(parts, "; ")
 }

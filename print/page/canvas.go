@@ -21,12 +21,12 @@ type XY [2]float64
 
 // Canvas is a window on the paper. What is drawn is given in the drawing's own units and clipped to the window.
 type Canvas struct {
-	d            *Document
-	x, y, w, h   float64 // of the window on the page, mm from the top left
-	x0, y0       float64 // what stands at its lower left corner
-	scaleX       float64 // mm a unit
-	scaleY       float64
-	labelsPlaced [][4]float64
+	d          *Document
+	x, y, w, h float64 // of the window on the page, mm from the top left
+	x0, y0     float64 // what stands at its lower left corner
+	scaleX     float64 // mm a unit
+	scaleY     float64
+	taken      []box
 }
 
 // Area opens a window over the column's width, so many mm high, that shows x0 to x1 and y0 to y1. With even set both ways have one scale, and the
@@ -107,31 +107,11 @@ func (c *Canvas) TextIfClear(p XY, dx, dy float64, text string, size float64, an
 	x, y := c.at(p)
 	w := c.d.pdf.GetStringWidth(clean(text))
 	left := x + dx - w*float64(anchor)/2
-	box := [4]float64{left - 0.6, y - dy - size*mm*0.8, left + w + 0.6, y - dy + size*mm*0.2}
-	for _, b := range c.labelsPlaced {
-		if box[0] < b[2] && b[0] < box[2] && box[1] < b[3] && b[1] < box[3] {
-			return false
-		}
+	if !c.take(box{left - 0.6, y - dy - size*mm*0.8, left + w + 0.6, y - dy + size*mm*0.2}) {
+		return false
 	}
-	c.labelsPlaced = append(c.labelsPlaced, box)
 	c.Text(p, dx, dy, text, size, Plain, anchor)
 	return true
-}
-
-// Numbered draws a small ring with a number in it; filled where it is urgent.
-func (c *Canvas) Numbered(p XY, n string, urgent bool) {
-	x, y := c.at(p)
-	const r = 1.9
-	c.d.pdf.SetLineWidth(thin)
-	c.d.pdf.SetFillColor(255, 255, 255)
-	if urgent {
-		c.d.pdf.SetFillColor(0, 0, 0)
-		c.d.pdf.SetTextColor(255, 255, 255)
-	}
-	c.d.pdf.Circle(x, y, r, "FD")
-	c.d.set(Bold, 7)
-	c.d.pdf.Text(x-c.d.pdf.GetStringWidth(n)/2, y+0.85, n)
-	c.d.pdf.SetTextColor(0, 0, 0)
 }
 
 // Fill fills a shape with a pattern and draws its edge.
@@ -148,9 +128,45 @@ func (c *Canvas) Fill(points []XY, p Pattern, edge Weight) {
 	}
 	c.d.pdf.ClipPolygon(shape, false)
 	p.paint(c.d.pdf, left, top, right, foot)
-	c.d.pdf.ClipEnd()
+	c.d.unclip()
 	if edge > 0 {
 		c.d.pdf.SetLineWidth(float64(edge))
 		c.d.pdf.Polygon(shape, "D")
 	}
+}
+
+// Tick draws a stroke down from a point, mm.
+func (c *Canvas) Tick(p XY, long float64) {
+	x, y := c.at(p)
+	c.d.pdf.SetLineWidth(hair)
+	c.d.pdf.Line(x, y, x, y+long)
+}
+
+// Wide is how wide a text is, mm.
+func (c *Canvas) Wide(text string, size float64) float64 {
+	c.d.set(Plain, size)
+	return c.d.pdf.GetStringWidth(clean(text))
+}
+
+// unclip ends a clip. The clip takes its colours with it, which the writer does not know.
+func (d *Document) unclip() {
+	d.pdf.ClipEnd()
+	d.pdf.SetFillColor(0, 0, 0)
+	d.pdf.SetDrawColor(0, 0, 0)
+	d.pdf.SetDashPattern(nil, 0)
+}
+
+// Paper wipes a shape clean.
+func (c *Canvas) Paper(points []XY) {
+	if len(points) < 3 {
+		return
+	}
+	shape := make([]fpdf.PointType, len(points))
+	for i, q := range points {
+		x, y := c.at(q)
+		shape[i] = fpdf.PointType{X: x, Y: y}
+	}
+	c.d.pdf.SetFillColor(255, 255, 255)
+	c.d.pdf.Polygon(shape, "F")
+	c.d.pdf.SetFillColor(0, 0, 0)
 }

@@ -1,0 +1,108 @@
+package print
+
+import (
+	"fmt"
+
+	"oakum/assess"
+	"oakum/calc"
+	"oakum/print/drawing"
+	"oakum/print/page"
+)
+
+var condition = Paper{
+	Name: "condition", Title: "Condition statement", For: "insurer, harbour, surveyor: how she is, what nobody has looked at, and what that rests on",
+	Needs: func(b *assess.Brief) string {
+		if len(b.Standing.Plates)+len(b.Standing.Glands)+len(b.Standing.Openings) == 0 {
+			return "no reading, gland or opening is entered"
+		}
+		return ""
+	},
+	make: func(d *page.Document, b *assess.Brief) {
+		var r references
+		d.Cautions([]string{calc.Screening.Text()})
+		d.List(b.Standing.Heading)
+		d.Heading("What she is")
+		d.List(b.Ship.Heading[:min(1, len(b.Ship.Heading))])
+		r.figures(d, b.Ship.Particulars)
+		d.Heading("How she floats")
+		r.figures(d, b.Docking.Afloat)
+		worstPlaces(d, b, &r)
+		unseen(d, b)
+		glands(d, b, &r)
+		d.Heading("Repairs that were meant to be for a time")
+		notices(d, b.Standing.Repairs, "Repair")
+		weightTrend(d, b, &r)
+		r.list(d, b)
+		d.Sign(page.Signer{Who: "Keeper", For: "the records say this"}, page.Signer{Who: "Surveyor or naval architect", For: "seen, with the remarks written below"})
+	},
+}
+
+// worstPlaces numbers the worst places on the profile and lists them.
+func worstPlaces(d *page.Document, b *assess.Brief, r *references) {
+	d.Keep(75)
+	d.Heading("The worst places")
+	if len(b.Standing.Worst) == 0 {
+		d.Text("Nothing that was looked at asks for action.")
+		return
+	}
+	if dr, err := b.Drawing(); err == nil {
+		drawing.Profile(d, dr, numbered(dr, b.Standing.Worst))
+		d.Note("A black ring asks for action. Broken lines are her spaces and the design draft; numbers along the foot are frames.")
+	}
+	t := page.Table{Size: page.Small, Columns: []page.Column{{Head: "No.", Right: true}, {Head: "Where", Share: 1}, {Head: "What"}, {Head: "Figure", Face: page.Bold}, {Head: "Worry", Face: page.Bold}, {Head: "How known"}}}
+	for i, f := range b.Standing.Worst {
+		t.Rows = append(t.Rows, []string{fmt.Sprint(i + 1), f.Place, f.Label, f.Text, worry(f.Worry), r.from(f)})
+	}
+	d.Table(t)
+}
+
+// numbered finds the marks of figures, numbered in their order. A figure whose record has no place is in the list alone.
+func numbered(dr *assess.Drawing, list []assess.Figure) []drawing.Place {
+	at := map[string]assess.Mark{}
+	for _, m := range dr.Marks {
+		at[m.Kind+"/"+m.ID] = m
+	}
+	var places []drawing.Place
+	for i, f := range list {
+		if m, ok := at[f.Kind+"/"+f.ID]; ok {
+			m.Worry = f.Worry
+			places = append(places, drawing.Place{Number: i + 1, Mark: m})
+		}
+	}
+	return places
+}
+
+func unseen(d *page.Document, b *assess.Brief) {
+	d.Heading("Never looked at: unknown, not sound")
+	if len(b.Standing.NeverSeen) == 0 {
+		d.Text("No place is on record as not looked at. That is not the same as all being seen: see how much of each strake was read.")
+	}
+	notices(d, b.Standing.NeverSeen, "Where")
+}
+
+func glands(d *page.Document, b *assess.Brief, r *references) {
+	if len(b.Standing.Glands) == 0 {
+		return
+	}
+	d.Heading("Glands")
+	t := page.Table{Columns: []page.Column{{Head: "Gland", Share: 1}, {Head: "Packed"}, {Head: "Age", Face: page.Bold}, {Head: "Travel left"}, {Head: "Packing to order"}, {Head: "Failing within ten years"}, {Head: "State"}}}
+	for _, g := range b.Standing.Glands {
+		t.Rows = append(t.Rows, []string{words(", ", g.Name, g.Place), g.Packed, g.Age.Text, g.Travel.Text, words("; ", g.Order.Text, g.Order.Note, r.mark(g.Order.Sheet)), words("; ", g.Chance.Text, r.mark(g.Chance.Sheet)), g.State})
+	}
+	d.Table(keep(t))
+}
+
+func weightTrend(d *page.Document, b *assess.Brief, r *references) {
+	w := b.Standing.Weight
+	if len(w.Points) < 2 {
+		return
+	}
+	d.Heading("What she gains")
+	d.Text(w.Sentence)
+	r.figures(d, []assess.Figure{w.Gain})
+	s := page.Series{Dots: true}
+	for _, p := range w.Points {
+		s.Points = append(s.Points, page.XY{p.Year, p.Displacement})
+	}
+	d.Chart(page.Chart{X: "year", Y: "displacement, t", Series: []page.Series{s}, Years: true})
+}

@@ -1,0 +1,180 @@
+package print_test
+
+import (
+	"bytes"
+	"fmt"
+	"strings"
+	"sync"
+	"testing"
+
+	"oakum/assess"
+	"oakum/demo"
+	"oakum/dossier"
+	"oakum/print"
+	"oakum/print/pdftext"
+	"oakum/quantity"
+)
+
+// steamer is the brief of the invented ship on a fixed day.
+var steamer = sync.OnceValue(func() *assess.Brief {
+	d, err := demo.Ship("corran-vey")
+	if err != nil {
+		panic(err)
+	}
+	return assess.Assess(d, assess.PlanInForce(d), on("2026-11-25"))
+})
+
+func on(text string) (day quantity.Date) {
+	if err := day.UnmarshalText([]byte(text)); err != nil {
+		panic(err)
+	}
+	return day
+}
+
+func printed(t *testing.T, b *assess.Brief, name, size string) []byte {
+	t.Helper()
+	var out bytes.Buffer
+	if err := print.Print(&out, b, name, size); err != nil {
+		t.Fatalf("%s: %v", name, err)
+	}
+	return out.Bytes()
+}
+
+// read gives the text of each page without spaces, as line ends fall anywhere.
+func read(t *testing.T, pdf []byte) []string {
+	t.Helper()
+	pages, err := pdftext.Pages(pdf)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i := range pages {
+		pages[i] = squeeze(pages[i])
+	}
+	return pages
+}
+
+func squeeze(s string) string {
+	return strings.Join(strings.FieldsFunc(s, func(r rune) bool { return r == ' ' || r == '\u00a0' || r == '\u202f' || r == '\n' }), "")
+}
+
+func TestBoardPaperHoldsEveryFigureOfThePageWithItsSheet(t *testing.T) {
+	b := steamer()
+	pages := read(t, printed(t, b, "board", "A4"))
+	annex := strings.Join(pages[1:], "")
+	figures := append(append([]assess.Figure{}, b.Record.Board.Worst...), b.Record.Board.Money...)
+	if len(figures) < 6 {
+		t.Fatalf("only %d figures: the ship is too empty to test with", len(figures))
+	}
+	for _, f := range figures {
+		if !strings.Contains(pages[0], squeeze(f.Label)) || !strings.Contains(pages[0], squeeze(f.Text)) {
+			t.Errorf("the page lacks %q: %q", f.Label, f.Text)
+		}
+		if f.Sheet != "" && !strings.Contains(annex, squeeze(f.Sheet)) {
+			t.Errorf("the annex lacks sheet %q", f.Sheet)
+		}
+	}
+	for _, line := range append(append(append([]string{}, b.Record.Board.Where...), b.Record.Board.Changed...), b.Record.Board.IfNot...) {
+		if !strings.Contains(pages[0], squeeze(line)) {
+			t.Errorf("the page lacks %q", line)
+		}
+	}
+	for _, n := range b.Record.Board.Decide {
+		if !strings.Contains(pages[0], squeeze(n.What)) || !strings.Contains(pages[0], squeeze(n.Do)) {
+			t.Errorf("the page lacks the decision %q", n.What)
+		}
+	}
+}
+
+func TestEveryPageCarriesShipDaySnapshotAndNumber(t *testing.T) {
+	b := steamer()
+	for _, p := range print.Has(b) {
+		for _, size := range []string{"A4", "Letter", "A3"} {
+			pages := read(t, printed(t, b, p.Name, size))
+			for i, text := range pages {
+				for _, want := range []string{b.Name, b.Day.String(), b.Snapshot[:12], fmt.Sprintf("%d of %d", i+1, len(pages))} {
+					if !strings.Contains(text, squeeze(want)) {
+						t.Errorf("%s %s page %d lacks %q", p.Name, size, i+1, want)
+					}
+				}
+			}
+		}
+	}
+}
+
+func TestSameBriefSameBytes(t *testing.T) {
+	b := steamer()
+	for _, name := range []string{"board", "thickness", "sheet:" + b.SheetIDs()[0]} {
+		if !bytes.Equal(printed(t, b, name, "A4"), printed(t, b, name, "A4")) {
+			t.Errorf("%s differs from itself", name)
+		}
+	}
+}
+
+// A paper that touches a danger opens with its caution: before anything that could be acted on.
+func TestCautionsStandFirst(t *testing.T) {
+	b := steamer()
+	for _, name := range []string{"docking", "dockmaster", "openings"} {
+		first := read(t, printed(t, b, name, "A4"))[0]
+		title := strings.Index(first, "CAUTION")
+		for _, later := range []string{"Theship", "Howshefloats", "No.Opening"} {
+			if at := strings.Index(first, later); at >= 0 && at < title || title < 0 {
+				t.Errorf("%s: %q stands before the caution", name, later)
+			}
+		}
+	}
+}
+
+func TestSheetShowsFormulaAndNumbers(t *testing.T) {
+	b := steamer()
+	all := strings.Join(read(t, printed(t, b, "sheet:docking.landing@today", "A4")), "")
+	s, _ := b.Sheet("docking.landing@today")
+	for _, c := range s.Cautions {
+		if !strings.Contains(all, squeeze(c)) {
+			t.Errorf("lacks the caution %q", c)
+		}
+	}
+	for _, l := range s.Results {
+		if l.Text != "" && !strings.Contains(all, squeeze(l.Label)+squeeze(l.Symbol)+squeeze(l.Text)) {
+			t.Errorf("lacks %s = %s", l.Label, l.Text)
+		}
+	}
+	if !strings.Contains(all, "MCT·abs(t)/l") {
+		t.Error("lacks the formula of the upthrust")
+	}
+}
+
+func TestEverySheetCanBePrinted(t *testing.T) {
+	b := steamer()
+	told := map[string]bool{}
+	for _, id := range b.SheetIDs() {
+		method, _, _ := strings.Cut(id, "@")
+		if told[method] {
+			continue
+		}
+		told[method] = true
+		if pages := read(t, printed(t, b, "sheet:"+id, "A4")); !strings.Contains(pages[0], squeeze(id[:min(len(id), 30)])) {
+			t.Errorf("%s does not name itself", id)
+		}
+	}
+}
+
+func TestEmptyShipStillPrints(t *testing.T) {
+	d := dossier.New()
+	b := assess.Assess(d, assess.Plan{}, on("2026-11-25"))
+	for _, p := range print.Has(b) {
+		printed(t, b, p.Name, "A4")
+	}
+}
+
+func TestRefusalsNameWhatIsThere(t *testing.T) {
+	b := steamer()
+	for name, want := range map[string]string{"nothing": "board", "sheet:none@here": "none@here"} {
+		err := print.Print(&bytes.Buffer{}, b, name, "A4")
+		if err == nil || !strings.Contains(err.Error(), want) {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+	if err := print.Print(&bytes.Buffer{}, b, "board", "A7"); err == nil || !strings.Contains(err.Error(), "A7") {
+		t.Errorf("size A7: %v", err)
+	}
+}
