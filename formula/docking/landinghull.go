@@ -137,6 +137,11 @@ func (out *LandingOut) margins(in LandingIn, d lowering, up, flat resting) {
 	out.CriticalHand = &hand
 	out.InstabilityHand = new(out.LandingDraft - (hand-out.Upthrust)/flat.tpc)
 	level, ok := d.unstable(up, flat)
+	out.ends(in, d, up, flat, level, ok)
+}
+
+// ends says where stability ends, given the water level at which it does; ok is false where she keeps some until her keel is dry.
+func (out *LandingOut) ends(in LandingIn, d lowering, up, flat resting, level float64, ok bool) {
 	at := d.at(level, up, flat)
 	out.Instability, out.Critical = at.draftAt(flat.lcf, d.length), at.p
 	if !ok {
@@ -159,7 +164,7 @@ func (d lowering) trimFor(wanted float64, up resting) *float64 {
 		return new(0.0)
 	}
 	low := whole
-	for step := whole / 200; low > step && f(low) > 0; low -= step {
+	for step := whole / 40; low > step && f(low) > 0; low -= step {
 	}
 	draft := root(f, low, whole)
 	r := d.stage(draft, d.slope)

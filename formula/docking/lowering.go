@@ -134,7 +134,8 @@ func (d lowering) at(level float64, afloat, flat resting) resting {
 	return d.stage(d.turned(x, depth, trim), trim)
 }
 
-// root halves between a and b, at whose ends f differs in sign; where it doesn't it gives the end with the smaller value.
+// root closes in on a sign change of f between a and b, by the secant of the two ends with the weight of an end that stays halved (the Illinois form of
+// false position), and by halving where that is slow; where f doesn't differ in sign at the ends it gives the end with the smaller value.
 func root(f func(float64) float64, a, b float64) float64 {
 	fa, fb := f(a), f(b)
 	if (fa > 0) == (fb > 0) {
@@ -143,15 +144,29 @@ func root(f func(float64) float64, a, b float64) float64 {
 		}
 		return b
 	}
-	for range 200 {
-		m := (a + b) / 2
-		if m == a || m == b {
-			break
+	wa, wb, stays := fa, fb, 0 // the ends' values as weighed; which end stayed last
+	for try := range 200 {
+		m := (a*wb - b*wa) / (wb - wa)
+		if try%8 == 7 || !(m > min(a, b) && m < max(a, b)) {
+			m = (a + b) / 2
 		}
-		if (f(m) > 0) == (fa > 0) {
-			a = m
+		fm := f(m)
+		if fm == 0 || math.Abs(b-a) <= 1e-12*max(math.Abs(a), math.Abs(b)) || m == a || m == b {
+			return m
+		}
+		if (fm > 0) == (fa > 0) {
+			if stays > 0 {
+				wb /= 2
+			}
+			a, fa, wa, stays = m, fm, fm, 1
 		} else {
-			b = m
+			if stays < 0 {
+				wa /= 2
+			}
+			b, fb, wb, stays = m, fm, fm, -1
+		}
+		if math.Abs(fm) < 1e-13*math.Max(math.Abs(fa), math.Abs(fb)) {
+			return m
 		}
 	}
 	return (a + b) / 2
@@ -162,7 +177,7 @@ func (d lowering) unstable(afloat, flat resting) (level float64, ok bool) {
 	x := d.first(afloat)
 	top := d.levelOver(x, afloat.draftAt(x, d.length))
 	f := func(level float64) float64 { return d.at(level, afloat, flat).moment }
-	const steps = 200
+	const steps = 60
 	before := top
 	if f(top) <= 0 {
 		return top, true

@@ -162,8 +162,7 @@ func (in SequenceIn) run(d lowering, way string, out *SequenceOut) ([]Stage, err
 		s.Direction, s.Mark = way, mark(z, touch, landed, unstable, way)
 		stages = append(stages, s)
 	}
-	margin := landed - unstable
-	v, reason, change := judgeRun(in, d, up, flat, margin)
+	v, reason, change := judgeRun(in, d, up, flat, unstable, ok)
 	if way == "docking" {
 		out.Verdict, out.Reason, out.Change = v, reason, change
 		out.GMAfloat, out.TouchLevel, out.LandingLevel, out.InstabilityLevel = up.gm, touch, landed, unstable
@@ -247,12 +246,12 @@ func (d lowering) show(r resting, level float64, n int) Stage {
 	return s
 }
 
-func judgeRun(in SequenceIn, d lowering, up, flat resting, margin float64) (Verdict, string, string) {
+func judgeRun(in SequenceIn, d lowering, up, flat resting, unstable float64, ok bool) (Verdict, string, string) {
 	l := LandingIn{Particulars: in.Particulars, Shape: in.Shape, BlockSlope: in.BlockSlope}
 	var o LandingOut
 	o.fromHull(d, up, flat)
-	o.margins(l, d, up, flat)
-	o.Margin = margin
+	o.ends(l, d, up, flat, unstable, ok)
+	o.Margin = d.levelOver(d.first(up), flat.draftAt(d.first(up), d.length)) - unstable
 	o.judgeHull(l, d, up, flat)
 	return o.Verdict, o.Reason, o.Change
 }
