@@ -10,6 +10,9 @@ import (
 // due is a date band in decimal calendar years: one in ten before early, half before likely, nine in ten before late. Infinite is never.
 type due struct{ early, likely, late float64 }
 
+// calendar is the unit of a figure that is a date: a decimal calendar year.
+const calendar = "calendar year"
+
 var never = due{math.Inf(1), math.Inf(1), math.Inf(1)}
 
 // dueAfter counts years on from a date.

@@ -61,15 +61,15 @@ func (c *inquiry) outlookRow(part lifePart) OutlookRow {
 
 // dated is the figure of when a part fails: a band of dates.
 func (p lifePart) dated(day float64) Figure {
-	f := Figure{Key: "when", Label: p.name, Unit: "y", Text: p.due.words(day), Basis: field.Computed, Sheet: p.sheet, Place: p.place, Kind: p.kind, ID: p.id, Note: p.note}
+	f := Figure{Key: "when", Label: p.name, Unit: calendar, Text: p.due.words(day), Basis: field.Computed, Sheet: p.sheet, Place: p.place, Kind: p.kind, ID: p.id, Note: p.note}
 	if !horizon(p.due.likely) {
-		f.Value = new(round(p.due.likely - day))
+		f.Value, f.P50 = new(round(p.due.likely)), new(round(p.due.likely))
 	}
 	if !horizon(p.due.early) {
-		f.P10 = new(round(p.due.early - day))
+		f.P10 = new(round(p.due.early))
 	}
 	if !horizon(p.due.late) {
-		f.P90 = new(round(p.due.late - day))
+		f.P90 = new(round(p.due.late))
 	}
 	switch {
 	case p.due.likely <= day:
@@ -115,10 +115,10 @@ func (c *inquiry) firstWater(p *OutlookPage) {
 		p.Heading = append(p.Heading, "Nothing that is known lets water in within a century.")
 		return
 	}
-	f := Figure{Key: "first", Label: "first water from the parts that are known", Unit: "y", Text: band.words(day), Basis: field.Computed, Note: "parts taken as independent"}
-	f.Value, f.P10 = new(round(band.likely-day)), new(round(band.early-day))
+	f := Figure{Key: "first", Label: "first water from the parts that are known", Unit: calendar, Text: band.words(day), Basis: field.Computed, Note: "parts taken as independent"}
+	f.Value, f.P50, f.P10 = new(round(band.likely)), new(round(band.likely)), new(round(band.early))
 	if !horizon(band.late) {
-		f.P90 = new(round(band.late - day))
+		f.P90 = new(round(band.late))
 	}
 	if band.early < day+3 {
 		f.Worry = 2

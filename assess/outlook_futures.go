@@ -195,13 +195,13 @@ func (c *inquiry) bandYears(b futures.Bands) string {
 }
 
 func (c *inquiry) yearsFigure(key, label string, b futures.Bands) Figure {
-	f := Figure{Key: key, Label: label, Unit: "y", Text: c.bandYears(b), Basis: field.Computed}
+	f := Figure{Key: key, Label: label, Unit: calendar, Text: c.bandYears(b), Basis: field.Computed}
 	for _, v := range []struct {
 		to **float64
 		x  float64
 	}{{&f.P10, b.P10}, {&f.P50, b.P50}, {&f.P90, b.P90}, {&f.Value, b.P50}} {
 		if !math.IsInf(v.x, 0) {
-			*v.to = new(round(v.x))
+			*v.to = new(round(c.day.DecimalYear() + v.x))
 		}
 	}
 	return f

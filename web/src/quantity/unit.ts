@@ -1,4 +1,4 @@
-const signs: Record<string, string> = { degC: '°C', degF: '°F', deg: '°', um: 'µm', uS: 'µS', '-': '' }
+const signs: Record<string, string> = { degC: '°C', degF: '°F', deg: '°', um: 'µm', uS: 'µS', '-': '', 'calendar year': '' }
 
 /** A unit's key as it is written on paper: m3/s is m³/s, t.m/cm is t·m/cm, a pure number has none. */
 export function unitText(key = ''): string {
