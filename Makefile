@@ -46,6 +46,7 @@ bench:
 	go test -run '^$$' -bench . -benchmem ./bench/...
 
 generate: web/node_modules/.installed
+	go test ./api -run TestDescriptionIsCommitted -update
 	go generate ./...
 	cd web && npm run --silent types
 

@@ -11,14 +11,15 @@ const suites = {
   lint: { run: lint },
   go: { run: ['go', 'test', '-json', './...'], count: goCounts, quiet: true },
   layers: { run: ['go', 'test', '-json', '.'], count: goCounts, quiet: true },
+  generated: { run: ['npm', 'run', '--silent', 'types', '--', '--check'], dir: 'web' },
   types: { run: ['npm', 'run', '--silent', 'check'], dir: 'web' },
   web: { run: ['npm', 'test', '--silent', '--', '--reporter=default', '--reporter=json'], dir: 'web', count: vitestCounts, quiet: true },
   browser: { run: ['npm', 'run', '--silent', 'e2e', '--', '--reporter=default', '--reporter=json'], dir: 'web', count: vitestCounts, quiet: true },
 }
 
 const chosen = {
-  all: ['vet', 'types', 'web', 'go', 'browser', 'lint'],
-  quick: ['vet', 'layers', 'types', 'web', 'lint'],
+  all: ['vet', 'generated', 'types', 'web', 'go', 'browser', 'lint'],
+  quick: ['vet', 'layers', 'generated', 'types', 'web', 'lint'],
 }[process.argv[2]]
 if (!chosen) {
   console.error('say which suites: all or quick')
@@ -36,7 +37,7 @@ for (const name of chosen) {
   if (tally.failed === 0 && (code !== 0 || tally.passed === 0)) tally.failed = 1
   if (tally.failed > 0 && suite.quiet) console.log(tally.told || output)
   const seconds = ((Date.now() - began) / 1000).toFixed(1)
-  console.log(`${name.padEnd(8)} ${String(tally.passed).padStart(6)} good ${String(tally.failed).padStart(4)} bad  ${seconds.padStart(6)} s`)
+  console.log(`${name.padEnd(9)} ${String(tally.passed).padStart(6)} good ${String(tally.failed).padStart(4)} bad  ${seconds.padStart(6)} s`)
   passed += tally.passed
   failed += tally.failed
 }

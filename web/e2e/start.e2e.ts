@@ -31,8 +31,8 @@ it('leads in where nothing is known of her, to the first entry and on', async ()
 
 it('gives an empty table to fill in elsewhere', async () => {
   const { page } = await open(browser, program.address, '/start')
-  const [file] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: /Empty table: thickness/ }).click()])
-  expect(file.suggestedFilename()).toBe('thickness.csv')
+  const [file] = await Promise.all([page.waitForEvent('download'), page.getByRole('link', { name: /Empty table: thickness/ }).click()])
+  expect(file.suggestedFilename()).toBe('thickness.xlsx')
   await page.close()
 })
 

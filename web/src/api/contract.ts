@@ -27,7 +27,10 @@ export type Brief = Whole<Schemas['BriefAnswer']>
 export type Figure = Whole<Schemas['AssessFigure']>
 export type Notice = Whole<Schemas['AssessNotice']>
 /** One page of the brief: the answer in a sentence or a few, then what it rests on. */
-export type PageBrief = Whole<Schemas['AssessShipPage']>
+export interface PageBrief {
+  heading: string[]
+  missing: Notice[]
+}
 
 /** A drawing's pairs of numbers are points. */
 type Drawn<T> = T extends number[] ? Point : T extends (infer E)[] ? Drawn<E>[] : T extends object ? { [K in keyof T]: Drawn<T[K]> } : T
@@ -55,35 +58,13 @@ export interface Records {
 }
 export type Step = Whole<Schemas['AppStep']>
 
-export interface IntakeColumn {
-  index: number
-  heading: string
-  meaning: string
-  unit: string
-  why: string
-}
-
-export interface IntakeGuess {
-  layout: string
-  delimiter: string
-  decimal: string
-  unit: string
-  kind?: string
-  columns: IntakeColumn[]
-}
-
-export interface Intake {
-  token: string
-  guess: IntakeGuess
-  preview: string[][]
-  /** The meanings a column may have, for correcting the guess. */
-  meanings?: string[]
-}
-
-export interface Landing {
-  landed: number
-  refused: { row: number; reason: string }[]
-}
+/** An open file of rows: how it would be read, and what its first rows would become. */
+export type Intake = Whole<Schemas['IntakeAnswer']>
+export type IntakeGuess = Intake['guess']
+export type IntakeQuestion = IntakeGuess['questions'][number]
+export type IntakeRow = Intake['preview'][number]
+/** What became of a file. */
+export type Landing = Whole<Schemas['LandingAnswer']>
 
 /** Problem details (RFC 9457), with the field at fault and both versions where a stale write was refused. */
 export interface ProblemBody {

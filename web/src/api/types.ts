@@ -21,6 +21,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/check": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What is missing, inconsistent or past its date */
+        get: operations["check"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/drawing": {
         parameters: {
             query?: never;
@@ -67,6 +84,92 @@ export interface paths {
         get: operations["file"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/futures": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Run the plans through many futures; the stream tells the progress, and closing it stops the run */
+        get: operations["futures"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/futures/story": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One future of a plan, told in words */
+        get: operations["story"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/intake": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Open a spreadsheet or CSV and say how it would be read; nothing is written */
+        post: operations["open-intake"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/intake/{token}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /** Correct how an open file is read, and answer its questions */
+        put: operations["correct-intake"];
+        post?: never;
+        /** Leave an open file; nothing lands */
+        delete: operations["leave-intake"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/intake/{token}/commit": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Land an open file, whole or not at all */
+        post: operations["commit-intake"];
         delete?: never;
         options?: never;
         head?: never;
@@ -264,6 +367,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/templates/{kind}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A file to fill for a kind of record */
+        get: operations["template"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/undo": {
         parameters: {
             query?: never;
@@ -285,6 +405,10 @@ export interface paths {
 export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
+        AppEvidence: {
+            what: string;
+            why: string;
+        };
         AppFile: {
             /** Format: date-time */
             at: string;
@@ -294,6 +418,65 @@ export interface components {
             /** Format: int64 */
             size: number;
         };
+        AppGuess: {
+            columns: components["schemas"]["AppGuessedColumn"][] | null;
+            /** @description the order of day, month and year: dmy, mdy, ymd; empty where it is open */
+            dates: string;
+            /** @description the mark before decimals; empty where it is open */
+            decimal: string;
+            /** @description what parts the columns; empty in a workbook */
+            delimiter: string;
+            /** @description how its letters are written; empty in a workbook */
+            encoding: string;
+            /** @description what goes for every row */
+            facts: components["schemas"]["AppGuessedFact"][] | null;
+            file: string;
+            /** @description the kind of record its rows become */
+            kind: string;
+            /** @description the mapping it was read by before */
+            known?: string;
+            /** @description that this very file was brought in already, and when */
+            landed?: string;
+            /** @description in words */
+            layout: string;
+            /** @description what the file leaves open */
+            questions: components["schemas"]["AppQuestion"][] | null;
+            sha256: string;
+            sheets: components["schemas"]["AppGuessedSheet"][] | null;
+            /** @description of a reading that has none */
+            unit: string;
+            why: components["schemas"]["AppEvidence"][] | null;
+        };
+        AppGuessedColumn: {
+            heading: string;
+            /** Format: int64 */
+            index: number;
+            meaning: string;
+            unit: string;
+            why: string;
+        };
+        AppGuessedFact: {
+            field: string;
+            text: string;
+            why: string;
+        };
+        AppGuessedSheet: {
+            /**
+             * Format: int64
+             * @description the first heading row; 0 where there is none
+             */
+            first: number;
+            /**
+             * Format: int64
+             * @description how many heading rows
+             */
+            heads: number;
+            name: string;
+            read: boolean;
+            /** Format: int64 */
+            rows: number;
+            why: string;
+        };
         AppHeading: {
             currency: string;
             day: string;
@@ -302,6 +485,45 @@ export interface components {
             name: string;
             /** Format: int64 */
             revision: number;
+        };
+        AppNamedRow: {
+            as: string;
+            /** Format: int64 */
+            row: number;
+            sheet?: string;
+            text: string;
+        };
+        AppOption: {
+            text: string;
+            value: string;
+        };
+        AppPreviewRow: {
+            as?: string;
+            becomes?: string[] | null;
+            cells: string[] | null;
+            refused?: string;
+            /** Format: int64 */
+            row: number;
+            sheet?: string;
+        };
+        AppQuestion: {
+            answer: string;
+            ask: string;
+            key: string;
+            needed: boolean;
+            options: components["schemas"]["AppOption"][] | null;
+            /** @description how an answer that is none of the options is written */
+            other?: string;
+            /** @description the value that would be taken by somebody who does not look */
+            usual: string;
+            why: string;
+        };
+        AppRefusedRow: {
+            cells: string[] | null;
+            reason: string;
+            /** Format: int64 */
+            row: number;
+            sheet?: string;
         };
         AppStep: {
             /** Format: date-time */
@@ -336,9 +558,98 @@ export interface components {
             seen: string;
             share: components["schemas"]["AssessFigure"];
         };
+        AssessBidRow: {
+            /** Format: int64 */
+            blanks: number;
+            day_rate: components["schemas"]["AssessFigure"];
+            days: components["schemas"]["AssessFigure"];
+            exclusions_cost: components["schemas"]["AssessFigure"];
+            id: string;
+            left_out: string;
+            /** Format: int64 */
+            lines: number;
+            lump: components["schemas"]["AssessFigure"];
+            state: string;
+            total_as_written: components["schemas"]["AssessFigure"];
+            tow: components["schemas"]["AssessFigure"];
+            valid_until: string;
+            yard: string;
+        };
+        AssessBoardPaper: {
+            day: string;
+            decide: components["schemas"]["AssessNotice"][] | null;
+            money: components["schemas"]["AssessFigure"][] | null;
+            since: string;
+            snapshot: string;
+            what_changed: string[] | null;
+            what_if_not: string[] | null;
+            where_we_are: string[] | null;
+            worst: components["schemas"]["AssessFigure"][] | null;
+        };
+        AssessChangeRow: {
+            amount: components["schemas"]["AssessFigure"];
+            approved_by: string;
+            date: string;
+            days: components["schemas"]["AssessFigure"];
+            description: string;
+            id: string;
+            number: string;
+            pot: string;
+            state: string;
+        };
         AssessChoicesPage: {
+            close_calls: components["schemas"]["AssessNotice"][] | null;
+            conflicts: components["schemas"]["AssessNotice"][] | null;
+            courses: components["schemas"]["AssessCourseRow"][] | null;
+            decisions: components["schemas"]["AssessDecisionRow"][] | null;
+            gates: components["schemas"]["AssessNotice"][] | null;
             heading: string[] | null;
+            looks: components["schemas"]["AssessLookRow"][] | null;
+            matters: components["schemas"]["AssessMatterRow"][] | null;
             missing: components["schemas"]["AssessNotice"][] | null;
+            polls: components["schemas"]["AssessPollRow"][] | null;
+            scores: components["schemas"]["AssessScoreRow"][] | null;
+            switches: components["schemas"]["AssessSwitchRow"][] | null;
+            triggers: components["schemas"]["AssessTriggerRow"][] | null;
+            voice_values: components["schemas"]["AssessVoiceValueRow"][] | null;
+            voices: components["schemas"]["AssessVoiceRow"][] | null;
+            weighed: components["schemas"]["AssessWeighedRow"][] | null;
+        };
+        AssessClearanceRow: {
+            name: string;
+            state: string;
+            there: components["schemas"]["AssessFigure"];
+            want: components["schemas"]["AssessFigure"];
+        };
+        AssessCourseRow: {
+            bronze_off: components["schemas"]["AssessFigure"];
+            cost: components["schemas"]["AssessFigure"];
+            cost_high: components["schemas"]["AssessFigure"];
+            cost_likely: components["schemas"]["AssessFigure"];
+            cost_low: components["schemas"]["AssessFigure"];
+            custody: string;
+            days: components["schemas"]["AssessFigure"];
+            gate: string;
+            gm: components["schemas"]["AssessFigure"];
+            heel: components["schemas"]["AssessFigure"];
+            heritage: string;
+            holds: components["schemas"]["AssessFigure"];
+            id: string;
+            leaves: boolean;
+            mass_off: components["schemas"]["AssessFigure"];
+            matter: string;
+            matter_id: string;
+            name: string;
+            needs: string;
+            notes: string;
+            protection: string;
+            risk: string;
+            risk_left: components["schemas"]["AssessFigure"];
+            rules_out: string;
+            sinkage: components["schemas"]["AssessFigure"];
+            taken: boolean;
+            trim_change: components["schemas"]["AssessFigure"];
+            yearly: components["schemas"]["AssessFigure"];
         };
         AssessCoverageRow: {
             gap: components["schemas"]["AssessFigure"];
@@ -350,9 +661,81 @@ export interface components {
             side: string;
             strake: string;
         };
+        AssessDecisionRow: {
+            against: string;
+            course: string;
+            date: string;
+            id: string;
+            matter: string;
+            rejected: string;
+            review: string;
+            what: string;
+            who: string;
+            why: string;
+        };
+        AssessDeferredRow: {
+            cost: components["schemas"]["AssessFigure"];
+            due: string;
+            id: string;
+            only_in_dock: boolean;
+            place: string;
+            review: string;
+            since: string;
+            state: string;
+            watched: string;
+            what: string;
+            who: string;
+            why: string;
+        };
+        AssessDockDayRow: {
+            date: string;
+            /** Format: int64 */
+            day: number;
+            decided: string;
+            done: string;
+            id: string;
+            lost: components["schemas"]["AssessFigure"];
+            problems: string;
+            spent: components["schemas"]["AssessFigure"];
+            weather: string;
+        };
+        AssessDockRow: {
+            change: string;
+            clearances: components["schemas"]["AssessClearanceRow"][] | null;
+            id: string;
+            line: components["schemas"]["AssessFigure"];
+            name: string;
+            reason: string;
+            tide: components["schemas"]["AssessFigure"];
+            verdict: string;
+            windows: components["schemas"]["AssessWindowRow"][] | null;
+        };
         AssessDockingPage: {
+            afloat: components["schemas"]["AssessFigure"][] | null;
+            cautions: string[] | null;
+            docks: components["schemas"]["AssessDockRow"][] | null;
             heading: string[] | null;
+            landing: components["schemas"]["AssessLandingRow"][] | null;
             missing: components["schemas"]["AssessNotice"][] | null;
+        };
+        AssessDoublerRow: {
+            area: components["schemas"]["AssessFigure"];
+            behind: components["schemas"]["AssessFigure"];
+            edges: string;
+            fitted: string;
+            id: string;
+            least: components["schemas"]["AssessFigure"];
+            name: string;
+            place: string;
+            rate: components["schemas"]["AssessFigure"];
+            /** Format: int64 */
+            readings: number;
+        };
+        AssessDraftRow: {
+            audience: string;
+            since: string;
+            snapshot: string;
+            text: string;
         };
         AssessDrawing: {
             frames: components["schemas"]["AssessDrawnFrame"][] | null;
@@ -420,6 +803,16 @@ export interface components {
             name: string;
             upper: (number[] | null)[] | null;
         };
+        AssessEstimateRow: {
+            high: components["schemas"]["AssessFigure"];
+            id: string;
+            kind: string;
+            likely: components["schemas"]["AssessFigure"];
+            low: components["schemas"]["AssessFigure"];
+            name: string;
+            note: string;
+            share_of_spread: components["schemas"]["AssessFigure"];
+        };
         AssessFigure: {
             basis: string;
             basis_note?: string;
@@ -454,6 +847,39 @@ export interface components {
             what: string;
             when: string;
         };
+        AssessFloodRow: {
+            draft: components["schemas"]["AssessFigure"];
+            fate: string;
+            gm: components["schemas"]["AssessFigure"];
+            heel: components["schemas"]["AssessFigure"];
+            margin: components["schemas"]["AssessFigure"];
+            spaces: string;
+        };
+        AssessFlowRow: {
+            amount: components["schemas"]["AssessFigure"];
+            balance: components["schemas"]["AssessFigure"];
+            date: string;
+            pot: string;
+            what: string;
+        };
+        AssessFoundRow: {
+            against: string;
+            as_left: string;
+            condition: string;
+            cost: components["schemas"]["AssessFigure"];
+            date: string;
+            days: components["schemas"]["AssessFigure"];
+            decided_by: string;
+            disposition: string;
+            finding: string;
+            id: string;
+            measure: components["schemas"]["AssessFigure"];
+            number: string;
+            /** Format: int64 */
+            photos: number;
+            place: string;
+            proposed: string;
+        };
         AssessFront: {
             decision?: components["schemas"]["AssessNotice"];
             empty: boolean;
@@ -473,6 +899,11 @@ export interface components {
             /** Format: int64 */
             seed: number;
         };
+        AssessGiftRow: {
+            alone: string;
+            buys: string;
+            gift: components["schemas"]["AssessFigure"];
+        };
         AssessGlandRow: {
             age: components["schemas"]["AssessFigure"];
             chance: components["schemas"]["AssessFigure"];
@@ -485,9 +916,88 @@ export interface components {
             state: string;
             travel: components["schemas"]["AssessFigure"];
         };
+        AssessGrantRow: {
+            earned: components["schemas"]["AssessFigure"];
+            name: string;
+            open: components["schemas"]["AssessFigure"];
+            own_money_lacking: components["schemas"]["AssessFigure"];
+            to_come: components["schemas"]["AssessFigure"];
+        };
+        AssessHazardRow: {
+            id: string;
+            material: string;
+            place: string;
+            state: string;
+        };
+        AssessHydroRow: {
+            /** Format: double */
+            displacement: number;
+            /** Format: double */
+            draft: number;
+            /** Format: double */
+            km: number;
+            /** Format: double */
+            lcb: number;
+            /** Format: double */
+            lcf: number;
+            /** Format: double */
+            mct: number;
+            /** Format: double */
+            tpc: number;
+        };
         AssessInDockPage: {
+            changes: components["schemas"]["AssessChangeRow"][] | null;
+            deadlines: components["schemas"]["AssessNotice"][] | null;
+            found: components["schemas"]["AssessFoundRow"][] | null;
             heading: string[] | null;
+            lit: components["schemas"]["AssessLitRow"][] | null;
+            log: components["schemas"]["AssessDockDayRow"][] | null;
             missing: components["schemas"]["AssessNotice"][] | null;
+            money: components["schemas"]["AssessFigure"][] | null;
+            prepare: components["schemas"]["AssessNotice"][] | null;
+            time: components["schemas"]["AssessFigure"][] | null;
+            watches: components["schemas"]["AssessNotice"][] | null;
+        };
+        AssessKindRow: {
+            /** Format: int64 */
+            count: number;
+            kind: string;
+            what: string;
+        };
+        AssessLandingRow: {
+            change: string;
+            draft: components["schemas"]["AssessFigure"];
+            gm: components["schemas"]["AssessFigure"];
+            margin: components["schemas"]["AssessFigure"];
+            reason: string;
+            trim_max: components["schemas"]["AssessFigure"];
+            upthrust: components["schemas"]["AssessFigure"];
+            verdict: string;
+            what: string;
+        };
+        AssessLitRow: {
+            answer_by: string;
+            days: components["schemas"]["AssessFigure"];
+            direction: string;
+            finding: string;
+            found: string;
+            money: components["schemas"]["AssessFigure"];
+            place: string;
+            sentence: string;
+            state: string;
+            trigger: string;
+            who: string;
+        };
+        AssessLookRow: {
+            days: components["schemas"]["AssessFigure"];
+            id: string;
+            in_time: string;
+            matter: string;
+            name: string;
+            price: components["schemas"]["AssessFigure"];
+            right: components["schemas"]["AssessFigure"];
+            risk: string;
+            state: string;
         };
         AssessMark: {
             /** Format: double */
@@ -509,9 +1019,35 @@ export interface components {
             /** Format: double */
             z?: number;
         };
+        AssessMatterRow: {
+            cost: components["schemas"]["AssessFigure"];
+            /** Format: int64 */
+            courses: number;
+            due: string;
+            id: string;
+            name: string;
+            question: string;
+            state: string;
+            taken: string;
+            who: string;
+            why: string;
+        };
         AssessMoneyPage: {
+            account: components["schemas"]["AssessFigure"][] | null;
+            bid_notes: components["schemas"]["AssessNotice"][] | null;
+            bids: components["schemas"]["AssessBidRow"][] | null;
+            cash_to_come: components["schemas"]["AssessFlowRow"][] | null;
+            estimate: components["schemas"]["AssessFigure"][] | null;
+            gifts: components["schemas"]["AssessGiftRow"][] | null;
+            grants: components["schemas"]["AssessGrantRow"][] | null;
             heading: string[] | null;
+            ladder: components["schemas"]["AssessRungRow"][] | null;
+            lines: components["schemas"]["AssessEstimateRow"][] | null;
             missing: components["schemas"]["AssessNotice"][] | null;
+            pledges: components["schemas"]["AssessPledgeRow"][] | null;
+            pots: components["schemas"]["AssessPotRow"][] | null;
+            scope: components["schemas"]["AssessScopeRow"][] | null;
+            short: string;
         };
         AssessNotice: {
             do?: string;
@@ -540,6 +1076,7 @@ export interface components {
         AssessOutlookPage: {
             dated: components["schemas"]["AssessOutlookRow"][] | null;
             first?: components["schemas"]["AssessFigure"];
+            floods: components["schemas"]["AssessFloodRow"][] | null;
             futures?: components["schemas"]["AssessFuturesPart"];
             heading: string[] | null;
             missing: components["schemas"]["AssessNotice"][] | null;
@@ -553,6 +1090,26 @@ export interface components {
             water: components["schemas"]["AssessFigure"];
             what: string;
             when: components["schemas"]["AssessFigure"];
+        };
+        AssessPartRow: {
+            closed_by: string;
+            fate: string;
+            gate: string;
+            holder: string;
+            id: string;
+            lacks: string;
+            /** Format: int64 */
+            links: number;
+            mark: string;
+            mass: components["schemas"]["AssessFigure"];
+            name: string;
+            next_check: string;
+            place: string;
+            refit: string;
+            since: string;
+            taken_off: string;
+            terms: string;
+            where: string;
         };
         AssessPlanFuture: {
             cost: components["schemas"]["AssessFigure"];
@@ -582,17 +1139,103 @@ export interface components {
             verdict: string;
             warnings: string[] | null;
         };
+        AssessPledgeRow: {
+            counted: components["schemas"]["AssessFigure"];
+            name: string;
+            open: components["schemas"]["AssessFigure"];
+            state: string;
+        };
+        AssessPollRow: {
+            course: string;
+            /** Format: int64 */
+            heard: number;
+            /** Format: int64 */
+            live_by: number;
+            matter: string;
+            /** Format: int64 */
+            prefer: number;
+            /** Format: int64 */
+            refuse: number;
+        };
+        AssessPotRow: {
+            committed: components["schemas"]["AssessFigure"];
+            free: components["schemas"]["AssessFigure"];
+            id: string;
+            in_hand: components["schemas"]["AssessFigure"];
+            name: string;
+            reserve: components["schemas"]["AssessFigure"];
+            restricted: string;
+        };
+        AssessQuestionRow: {
+            answer: string;
+            answered: string;
+            asked: string;
+            audience: string;
+            id: string;
+            question: string;
+        };
         AssessRecordPage: {
+            board: components["schemas"]["AssessBoardPaper"];
+            deferred: components["schemas"]["AssessDeferredRow"][] | null;
+            drafts: components["schemas"]["AssessDraftRow"][] | null;
+            hazards: components["schemas"]["AssessHazardRow"][] | null;
             heading: string[] | null;
             missing: components["schemas"]["AssessNotice"][] | null;
+            overdue: components["schemas"]["AssessNotice"][] | null;
+            parts: components["schemas"]["AssessPartRow"][] | null;
+            questions: components["schemas"]["AssessQuestionRow"][] | null;
+            reviews: components["schemas"]["AssessReviewRow"][] | null;
+            updates: components["schemas"]["AssessUpdateRow"][] | null;
+        };
+        AssessReviewRow: {
+            date: string;
+            id: string;
+            licence: string;
+            name: string;
+            sheet: string;
+            state: string;
+            subject: string;
+            verdict: string;
+            words: string;
+        };
+        AssessRungRow: {
+            added: string;
+            cost: components["schemas"]["AssessFigure"];
+            dropped: string;
+            money: components["schemas"]["AssessFigure"];
+            proved: boolean;
+            /** Format: int64 */
+            works: number;
+        };
+        AssessScopeRow: {
+            cost: components["schemas"]["AssessFigure"];
+            id: string;
+            must: boolean;
+            name: string;
+            now: string;
+            only_in_dock: boolean;
+            plain: string;
+            worth: components["schemas"]["AssessFigure"];
+        };
+        AssessScoreRow: {
+            course: string;
+            criterion: string;
+            matter: string;
+            measured_in: string;
+            score: components["schemas"]["AssessFigure"];
+            worst_to_best: string;
         };
         AssessShipPage: {
             heading: string[] | null;
+            hydrostatics: components["schemas"]["AssessHydroRow"][] | null;
+            known: components["schemas"]["AssessKindRow"][] | null;
             missing: components["schemas"]["AssessNotice"][] | null;
+            particulars: components["schemas"]["AssessFigure"][] | null;
         };
         AssessStandingPage: {
             anodes: components["schemas"]["AssessAnodeRow"][] | null;
             coverage: components["schemas"]["AssessCoverageRow"][] | null;
+            doublers: components["schemas"]["AssessDoublerRow"][] | null;
             glands: components["schemas"]["AssessGlandRow"][] | null;
             heading: string[] | null;
             missing: components["schemas"]["AssessNotice"][] | null;
@@ -602,6 +1245,79 @@ export interface components {
             repairs: components["schemas"]["AssessNotice"][] | null;
             weight: components["schemas"]["AssessWeightTrend"];
             worst: components["schemas"]["AssessFigure"][] | null;
+        };
+        AssessStory: {
+            end: string;
+            /** Format: int64 */
+            future: number;
+            lines: components["schemas"]["AssessStoryLine"][] | null;
+            plan: string;
+        };
+        AssessStoryLine: {
+            id?: string;
+            kind?: string;
+            place?: string;
+            what: string;
+            when: string;
+        };
+        AssessSwitchRow: {
+            criterion: string;
+            lead_changes_at: components["schemas"]["AssessFigure"];
+            lead_goes_to: string;
+            matter: string;
+            swing_now: components["schemas"]["AssessFigure"];
+        };
+        AssessTriggerRow: {
+            agreed: string;
+            chance: components["schemas"]["AssessFigure"];
+            days: components["schemas"]["AssessFigure"];
+            direction: string;
+            id: string;
+            lacks: string;
+            money: components["schemas"]["AssessFigure"];
+            name: string;
+            place: string;
+            sentence: string;
+            state: string;
+            who: string;
+        };
+        AssessUpdateRow: {
+            audience: string;
+            date: string;
+            figures: string;
+            id: string;
+            snapshot: string;
+            state: string;
+            title: string;
+        };
+        AssessVoiceRow: {
+            accepts: string;
+            heard: string;
+            id: string;
+            matter: string;
+            name: string;
+            prefers: string;
+            refuses: string;
+            words: string;
+        };
+        AssessVoiceValueRow: {
+            course: string;
+            matter: string;
+            says: string;
+            value: components["schemas"]["AssessFigure"];
+            voice: string;
+        };
+        AssessWeighedRow: {
+            course: string;
+            dominated: boolean;
+            first_in: components["schemas"]["AssessFigure"];
+            first_in_voices: components["schemas"]["AssessFigure"];
+            matter: string;
+            /** Format: int64 */
+            rank: number;
+            value: components["schemas"]["AssessFigure"];
+            /** Format: int64 */
+            voices_for: number;
         };
         AssessWeightPoint: {
             date: string;
@@ -617,6 +1333,12 @@ export interface components {
             gain: components["schemas"]["AssessFigure"];
             points: components["schemas"]["AssessWeightPoint"][] | null;
             sentence: string;
+        };
+        AssessWindowRow: {
+            end: string;
+            /** Format: double */
+            highest: number;
+            start: string;
         };
         AssessYearPoint: {
             /** Format: double */
@@ -695,6 +1417,15 @@ export interface components {
             unit: string;
             /** Format: double */
             value: number;
+        };
+        DossierFinding: {
+            do: string;
+            id?: string;
+            kind?: string;
+            place?: string;
+            rule: string;
+            severity: string;
+            what: string;
         };
         Entry: {
             /** Format: date-time */
@@ -790,6 +1521,23 @@ export interface components {
             /** Format: int64 */
             Size: number;
         };
+        FuturesProgress: {
+            /** Format: int64 */
+            done: number;
+            /** Format: int64 */
+            of: number;
+        };
+        FuturesRefused: {
+            detail: string;
+        };
+        IntakeAnswer: {
+            guess: components["schemas"]["AppGuess"];
+            /** @description what a column may mean */
+            meanings: string[] | null;
+            preview: components["schemas"]["AppPreviewRow"][] | null;
+            /** @description names the open file until it lands or another is opened */
+            token: string;
+        };
         KindAnswer: {
             about: string;
             /** Format: int64 */
@@ -802,6 +1550,25 @@ export interface components {
             plural: string;
             single?: boolean;
             title: string;
+        };
+        LandingAnswer: {
+            import: string;
+            /** Format: int64 */
+            landed: number;
+            mapping: string;
+            named: components["schemas"]["AppNamedRow"][] | null;
+            /** Format: int64 */
+            records: number;
+            refused: components["schemas"]["AppRefusedRow"][] | null;
+            /**
+             * Format: int64
+             * @description of which the list holds the first five thousand
+             */
+            refused_count: number;
+            /** Format: int64 */
+            revision: number;
+            /** Format: int64 */
+            rows: number;
         };
         MethodAnswer: {
             about: string;
@@ -869,6 +1636,40 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["BriefAnswer"];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    check: {
+        parameters: {
+            query?: {
+                /** @description the day to look at, as YYYY-MM-DD; today when left out */
+                day?: string;
+                /** @description the plan to assume; the plan in force when left out */
+                plan?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DossierFinding"][] | null;
                 };
             };
             /** @description Error */
@@ -998,6 +1799,250 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content?: never;
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    futures: {
+        parameters: {
+            query?: {
+                /** @description the day to look at, as YYYY-MM-DD; today when left out */
+                day?: string;
+                /** @description the plan to assume; the plan in force when left out */
+                plan?: string;
+                /** @description how many futures of each plan */
+                n?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/event-stream": ({
+                        data: components["schemas"]["AssessFuturesPart"];
+                        /**
+                         * @description The event name.
+                         * @constant
+                         */
+                        event: "done";
+                        /** @description The event ID. */
+                        id?: number;
+                        /** @description The retry time in milliseconds. */
+                        retry?: number;
+                    } | {
+                        data: components["schemas"]["FuturesProgress"];
+                        /**
+                         * @description The event name.
+                         * @constant
+                         */
+                        event: "progress";
+                        /** @description The event ID. */
+                        id?: number;
+                        /** @description The retry time in milliseconds. */
+                        retry?: number;
+                    } | {
+                        data: components["schemas"]["FuturesRefused"];
+                        /**
+                         * @description The event name.
+                         * @constant
+                         */
+                        event: "refused";
+                        /** @description The event ID. */
+                        id?: number;
+                        /** @description The retry time in milliseconds. */
+                        retry?: number;
+                    })[];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    story: {
+        parameters: {
+            query?: {
+                /** @description the day to look at, as YYYY-MM-DD; today when left out */
+                day?: string;
+                /** @description the plan to assume; the plan in force when left out */
+                plan?: string;
+                /** @description which of the plans compared, counted from 0 */
+                which?: number;
+                /** @description which future */
+                future?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AssessStory"];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    "open-intake": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "multipart/form-data": {
+                    /** Format: binary */
+                    file: string;
+                };
+            };
+        };
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["IntakeAnswer"];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    "correct-intake": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                token: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AppGuess"];
+            };
+        };
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["IntakeAnswer"];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    "leave-intake": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                token: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description No Content */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    "commit-intake": {
+        parameters: {
+            query?: {
+                /** @description land it although this very file landed before */
+                again?: boolean;
+            };
+            header?: {
+                /** @description who writes, by the name the journal will carry */
+                "Oakum-By"?: string;
+            };
+            path: {
+                token: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LandingAnswer"];
+                };
             };
             /** @description Error */
             default: {
@@ -1510,6 +2555,37 @@ export interface operations {
                 content: {
                     "application/json": components["schemas"]["AppHeading"];
                 };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    template: {
+        parameters: {
+            query?: {
+                form?: "csv" | "xlsx";
+            };
+            header?: never;
+            path: {
+                kind: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Error */
             default: {
