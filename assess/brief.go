@@ -25,6 +25,7 @@ type Brief struct {
 	Record   RecordPage    `json:"record"`
 
 	book *Book
+	from *dossier.Dossier
 	draw func() (*Drawing, error)
 	// again runs the futures of the brief once more, with another number of them.
 	story func(which, future int) (Story, error)
@@ -36,6 +37,9 @@ func (b *Brief) Sheet(id string) (calc.Sheet, bool) { return b.book.Sheet(id) }
 
 // SheetIDs lists the sheets of the brief in the order they were made.
 func (b *Brief) SheetIDs() []string { return b.book.IDs() }
+
+// Dossier is the records that the brief was made from, for papers that print records as they stand.
+func (b *Brief) Dossier() *dossier.Dossier { return b.from }
 
 // Front is the first page: the three places that worry, the date band, the money line, the decision due, and what is overdue.
 type Front struct {
@@ -65,7 +69,7 @@ type Notice struct {
 // Assess makes the brief. A page whose inputs are missing says what is missing and the others still work.
 func Assess(d *dossier.Dossier, p Plan, day quantity.Date) *Brief {
 	c := newCase(d, p, day)
-	b := &Brief{Day: day, Name: c.name(), Snapshot: c.snapshot(), book: c.book}
+	b := &Brief{Day: day, Name: c.name(), Snapshot: c.snapshot(), book: c.book, from: d}
 	b.Ship = c.shipPage()
 	b.Standing = c.standingPage()
 	b.Outlook = c.outlookPage(b.Standing)
