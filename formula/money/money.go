@@ -7,4 +7,4 @@ package money
 import "oakum/calc"
 
 // Methods lists the subject's methods.
-func Methods() []calc.Method { return []calc.Method{Ledger} }
+func Methods() []calc.Method { return []calc.Method{Ledger, Sign} }
