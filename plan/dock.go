@@ -12,6 +12,7 @@ type Dock struct {
 	FloorDepth    *float64 `key:"floor_depth" unit:"m" label:"floor below datum" min:"-5" max:"40"`
 	Datum         string   `key:"datum" label:"datum" optional:"yes"`
 	BlockHeight   *float64 `key:"block_height" unit:"m" label:"height of blocks" min:"0" max:"6"`
+	BlockFall     *float64 `key:"block_fall" unit:"m" label:"fall of the block line from the head to the entrance" help:"over the length of the dock; 0 where it is level" min:"-5" max:"5"`
 	BlockLength   *float64 `key:"block_length" unit:"m" label:"length of a block along the keel" over:"0" max:"10"`
 	BlockWidth    *float64 `key:"block_width" unit:"m" label:"width of a block" over:"0" max:"10"`
 	BlockSpacing  *float64 `key:"block_spacing" unit:"m" label:"blocks apart" help:"middle to middle" over:"0" max:"20"`

@@ -9,5 +9,5 @@ import "oakum/calc"
 
 // Methods lists the subject's methods.
 func Methods() []calc.Method {
-	return []calc.Method{Fit, Landing, Sequence, Blocks, Aground, SideBlocks}
+	return []calc.Method{Fit, Landing, Sequence, Blocks, Aground, SideBlocks, Ballast}
 }

@@ -153,7 +153,9 @@ func (out *FitOut) spans(in FitIn) {
 func (out *FitOut) depths(in FitIn) {
 	s, d := in.Ship, in.Dock
 	low := out.Deepest + s.Appendage
-	out.depth(in, "over the sill", d.Sill, low, in.OverSill)
+	if d.Sill != nil || d.Lift == nil { // a lift and a floating dock have no sill
+		out.depth(in, "over the sill", d.Sill, low, in.OverSill)
+	}
 	if d.Floor != nil && d.Blocks != nil {
 		out.depth(in, "over the blocks", new(*d.Floor-*d.Blocks), out.Deepest, in.OverBlocks)
 	} else {
