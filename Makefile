@@ -43,7 +43,7 @@ lint:
 	$(LINT) run
 
 bench:
-	go test -run '^$$' -bench . -benchmem ./bench/...
+	go test -run "^$$" -bench . -benchtime 1x -timeout 60m ./bench/... ./futures ./formula/hullform
 
 generate: web/node_modules/.installed
 	go test ./api -run TestDescriptionIsCommitted -update
