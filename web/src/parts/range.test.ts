@@ -15,6 +15,10 @@ it('keeps the ends off the edge and the order of values', () => {
   expect(s.at(13)).toBeCloseTo(100)
 })
 
+it('says no year twice', () => {
+  expect(scale(2026.9, 2028.3, 200).ticks.map(short)).toEqual(['2027', '2028'])
+})
+
 it('has room for one value alone', () => {
   expect(scale(5, 5, 100).at(5)).toBeGreaterThan(0)
   expect(scale(0, 0, 100).at(0)).toBeCloseTo(50, 0)

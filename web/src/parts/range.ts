@@ -8,7 +8,8 @@ export function scale(low: number, high: number, width: number, ticks = 4): Scal
   const span = high - low || Math.abs(high) || 1
   const from = low - span * 0.08
   const to = high + span * 0.08
-  return { at: (x) => ((x - from) / (to - from)) * width, ticks: round(from, to, ticks) }
+  const marks = round(from, to, ticks)
+  return { at: (x) => ((x - from) / (to - from)) * width, ticks: marks.filter((t, i) => i === 0 || short(t) !== short(marks[i - 1]!)) }
 }
 
 /** Round numbers between two bounds, about so many: steps of 1, 2 or 5 times a power of ten. */

@@ -23,6 +23,8 @@ export interface Label {
   text: string
   /** Which end of the text stands at the point. */
   anchor: 'start' | 'middle' | 'end'
+  /** Metres there are for it; a text that is longer is left out. */
+  room?: number
 }
 
 export interface Picture {
@@ -109,7 +111,7 @@ function profile(d: Drawing): Drawn {
     ],
     labels: [
       ...d.profile.waterlines.flatMap((w) => (w.label ? [{ at: [ends[1], -w.z] as Point, text: w.label, anchor: 'end' as const }] : [])),
-      ...d.spaces.map((s): Label => ({ at: [middle(s.x), -middle(s.z)], text: s.name, anchor: 'middle' })),
+      ...d.spaces.map((s): Label => ({ at: [middle(s.x), -middle(s.z)], text: s.name, anchor: 'middle', room: s.x[1] - s.x[0] })),
     ],
     frames: d.frames,
     places: (m) => (m.z === undefined ? [] : [[m.x, -m.z]]),
