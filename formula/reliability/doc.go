@@ -8,4 +8,4 @@ package reliability
 import "oakum/calc"
 
 // Methods lists the subject's methods.
-func Methods() []calc.Method { return []calc.Method{Fitted, OutlivedPart, Replacement} }
+func Methods() []calc.Method { return []calc.Method{Fitted, OutlivedPart, Replacement, Measure} }
