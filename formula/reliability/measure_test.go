@@ -173,3 +173,26 @@ func ExampleMeasure() {
 	fmt.Printf("now %s; %s is worth %.0f, %.0f after its price\n", out.Best, out.Looks[0].Name, out.Looks[0].EVSI, out.Looks[0].Net)
 	// Output: now double the plate afloat; gauge twelve points is worth 40957, 36957 after its price
 }
+
+// Published: the seismic test of choice.tree (Samuelson and Marks, chapter 13), as futures: a strike in four of ten, worth 600, a dry hole -200. The
+// test shows "bad" in 2/3 of the dry and 1/4 of the wet. Knowing is worth 120, the test 20.
+func TestMeasureOfATwoStateTree(t *testing.T) {
+	in := Measure.New()
+	in.Names = []string{"drill", "don't"}
+	for i := range 20000 {
+		if i%10 < 4 {
+			in.Samples = append(in.Samples, Sample{1, []float64{600, 0}})
+		} else {
+			in.Samples = append(in.Samples, Sample{0, []float64{-200, 0}})
+		}
+	}
+	in.Looks = []Look{{Name: "seismic", Below: new(0.5), Detect: 2.0 / 3, False: 0.25}}
+	out, err := Measure.Fn(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "now", out.Value, 120, 1e-9)
+	near(t, "knowing", out.EVPI, 120, 1e-6)
+	near(t, "the test", out.Looks[0].EVSI, 20, 3**out.Looks[0].SE)
+	near(t, "chance that it stops the drilling", out.Looks[0].Changes, 0.5, 0.01)
+}
