@@ -11,7 +11,7 @@ func (c *inquiry) front(b *Brief) Front {
 	f := Front{Empty: !c.particularsKnown, Worst: []Figure{}, Overdue: c.overdue(), Missing: []Notice{}}
 	f.Worst = worstThree(b.Standing.Worst)
 	f.When = frontWhen(b)
-	f.Money = frontMoney(b.Money)
+	f.Money = moneyLine(b.Money)
 	f.Decision = nextDecision(b.Choices)
 	f.Missing = c.firstMissing(b)
 	f.Sentence = c.frontSentence(b, f)

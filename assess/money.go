@@ -1,6 +1,8 @@
 package assess
 
 import (
+	"slices"
+
 	"oakum/formula/estimate"
 	"oakum/formula/money"
 	"oakum/quantity"
@@ -8,34 +10,41 @@ import (
 
 // MoneyPage answers what can be signed today.
 type MoneyPage struct {
-	Heading  []string      `json:"heading"` // the answer in a sentence or two
-	Account  []Figure      `json:"account"` // what is in hand, signed for, kept back, free, promised
-	Pots     []PotRow      `json:"pots"`
-	Pledges  []PledgeRow   `json:"pledges"`
-	Grants   []GrantRow    `json:"grants"`
-	Flow     []FlowRow     `json:"cash_to_come"`
-	Estimate []Figure      `json:"estimate"` // the whole of the plan in force
-	Lines    []EstimateRow `json:"lines"`
-	Short    string        `json:"short"`  // why the money of today pays for no docking at all
-	Scope    []ScopeRow    `json:"scope"`  // the works, those that the money of today pays for first
-	Ladder   []RungRow     `json:"ladder"` // what is paid for as the money grows
-	Gifts    []GiftRow     `json:"gifts"`  // what the next gift buys
-	Bids     []BidRow      `json:"bids"`
-	BidNotes []Notice      `json:"bid_notes"`
-	Missing  []Notice      `json:"missing"` // what to enter so that the page can say more
+	Heading   []string      `json:"heading"` // the answer in a sentence or two
+	Account   []Figure      `json:"account"` // what is in hand, signed for, kept back, free, promised
+	Pots      []PotRow      `json:"pots"`
+	Pledges   []PledgeRow   `json:"pledges"`
+	Grants    []GrantRow    `json:"grants"`
+	Flow      []FlowRow     `json:"cash_to_come"`
+	Estimate  []Figure      `json:"estimate"` // the whole of the plan in force
+	Lines     []EstimateRow `json:"lines"`
+	Sign      []Figure      `json:"sign"` // what can be signed for today
+	Enough    []EnoughRow   `json:"enough"`
+	Signing   *Figure       `json:"signing,omitempty"`    // when the plan can be signed
+	SigningIf *Figure       `json:"signing_if,omitempty"` // if what is applied for is granted, and the conditions of pledges are met
+	Short     string        `json:"short"`                // why the money of today pays for no docking at all
+	Scope     []ScopeRow    `json:"scope"`                // the works, those that the money of today pays for first
+	Ladder    []RungRow     `json:"ladder"`               // what is paid for as the money grows
+	Gifts     []GiftRow     `json:"gifts"`                // what the next gift buys
+	Bids      []BidRow      `json:"bids"`
+	BidNotes  []Notice      `json:"bid_notes"`
+	Missing   []Notice      `json:"missing"` // what to enter so that the page can say more
 
 	ledger money.LedgerOut
 	held   bool // the ledger could be drawn up
 	total  estimate.EstimateOut
 	priced bool // the estimate could be drawn up
+
+	signable *float64 // what can be signed for today
 }
 
 // moneyPage takes the pages made so far, as the worth of a work lies in the parts it treats.
 func (c *inquiry) moneyPage(b *Brief) MoneyPage {
 	p := MoneyPage{Heading: []string{}, Account: []Figure{}, Pots: []PotRow{}, Pledges: []PledgeRow{}, Grants: []GrantRow{}, Flow: []FlowRow{},
-		Estimate: []Figure{}, Lines: []EstimateRow{}, Scope: []ScopeRow{}, Ladder: []RungRow{}, Gifts: []GiftRow{}, Bids: []BidRow{}, BidNotes: []Notice{}, Missing: []Notice{}}
+		Estimate: []Figure{}, Lines: []EstimateRow{}, Sign: []Figure{}, Enough: []EnoughRow{}, Scope: []ScopeRow{}, Ladder: []RungRow{}, Gifts: []GiftRow{}, Bids: []BidRow{}, BidNotes: []Notice{}, Missing: []Notice{}}
 	c.account(&p)
 	c.planEstimate(&p)
+	c.sign(&p)
 	c.scope(&p, b)
 	c.bids(&p)
 	c.moneyHead(&p)
@@ -56,6 +65,8 @@ func (c *inquiry) moneyHead(p *MoneyPage) {
 		p.Heading = append(p.Heading, "No money is entered yet, so nothing can be signed.")
 	case p.ledger.Free < 0:
 		p.Heading = append(p.Heading, "Nothing can be signed today: "+c.money(-p.ledger.Free)+" is lacking for what is already signed and the reserve.")
+	case p.signable != nil:
+		p.Heading = append(p.Heading, c.money(*p.signable)+" can be signed for today, with a reserve of "+c.money(p.ledger.Reserve)+" kept to bring her home.")
 	default:
 		p.Heading = append(p.Heading, c.money(p.ledger.Free)+" is free today, after what is signed and the reserve; "+c.money(max(p.ledger.Anywhere, 0))+" of it for anything.")
 	}
@@ -65,15 +76,35 @@ func (c *inquiry) moneyHead(p *MoneyPage) {
 	if p.Short != "" {
 		p.Heading = append(p.Heading, p.Short)
 	}
+	if p.Signing != nil {
+		p.Heading = append(p.Heading, "By the giving so far the plan can be signed: "+p.Signing.Text+".")
+	}
+	if p.SigningIf != nil {
+		p.Heading = append(p.Heading, "If what is applied for is granted, every condition met and the bills bridged: "+p.SigningIf.Text+".")
+	}
 	if p.held && p.ledger.Gap > 0 {
 		p.Heading = append(p.Heading, "Cash runs short by "+c.money(p.ledger.Gap)+" on "+p.ledger.GapDate.Words()+".")
 	}
 }
 
-// frontMoney is the money line of the front page.
+// frontMoney is what is free on the day.
 func frontMoney(p MoneyPage) *Figure {
 	for _, f := range p.Account {
 		if f.Key == "free" {
+			return &f
+		}
+	}
+	return nil
+}
+
+// moneyLine is the money line of the front page: what can be signed for, and when the plan can be.
+func moneyLine(p MoneyPage) *Figure {
+	list := append(slices.Clone(p.Sign), p.Account...)
+	for _, f := range list {
+		if f.Key == "free_to_sign" || f.Key == "free" {
+			if p.Signing != nil && f.Note == "" {
+				f.Note = p.Signing.Label + ": " + p.Signing.Text
+			}
 			return &f
 		}
 	}

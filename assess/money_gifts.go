@@ -67,10 +67,8 @@ func (c *inquiry) firstRung(s *scoping) float64 {
 	return s.out.Ladder[0].Cost
 }
 
-// haveForWorks is what is free or promised as far as it counts.
-func (c *inquiry) haveForWorks(p *MoneyPage) float64 {
-	return max(p.ledger.Free, 0) + p.ledger.PledgesCounted
-}
+// haveForWorks is what can be signed for.
+func (c *inquiry) haveForWorks(p *MoneyPage) float64 { return or0(p.signable) }
 
 // buys says what a sum buys at the rates entered: the two things of which it buys the fewest whole ones, for a person can picture three anodes and not
 // three hundred hours.

@@ -205,7 +205,7 @@ func (d *ledgerDraft) pledges() {
 			d.undated["pledge"]++
 			continue
 		}
-		m := money.Pledge{Name: cmp.Or(b.Giver, "pledge") + " (" + e.ID + ")", Pot: d.pot(b.Pot), Amount: *b.Amount, Due: b.Due, Conditional: yes(b.Conditional), Met: !b.Met.IsZero() && b.Met.Compare(d.c.day) <= 0}
+		m := money.Pledge{Name: pledgeName(e), Pot: d.pot(b.Pot), Amount: *b.Amount, Due: b.Due, Conditional: yes(b.Conditional), Met: !b.Met.IsZero() && b.Met.Compare(d.c.day) <= 0}
 		if m.Received = d.receivedOn(e.ID); b.Received != nil {
 			m.Received = *b.Received
 		}

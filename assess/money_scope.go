@@ -11,8 +11,8 @@ import (
 	"oakum/dossier"
 	"oakum/field"
 	"oakum/formula/choice"
-	"oakum/formula/estimate"
 	"oakum/plan"
+	"oakum/quantity"
 )
 
 // ScopeRow is one work, and whether the money of today pays for it.
@@ -103,7 +103,7 @@ func (c *inquiry) draftScope(p *MoneyPage, b *Brief) *scoping {
 			continue
 		}
 		l, _ := c.workLine(w)
-		x := choice.Work{ID: id, Cost: new(math.Round(estimate.Spread{Low: or0(l.Low), Likely: or0(l.Likely), High: or0(l.High), Kind: estimate.Kind(l.Kind)}.Mean())), Needs: needs, Must: yes(w.Body.Must), OnlyInDock: yes(w.Body.OnlyInDock)}
+		x := choice.Work{ID: id, Cost: new(math.Round(meanOfLine(l))), Needs: needs, Must: yes(w.Body.Must), OnlyInDock: yes(w.Body.OnlyInDock)}
 		for _, other := range w.Body.Excludes {
 			if _, known := s.work[other]; known {
 				x.Excludes = append(x.Excludes, other)
@@ -183,7 +183,7 @@ func (c *inquiry) purses(p *MoneyPage, s *scoping) []choice.Pot {
 			list = append(list, pot)
 		}
 	}
-	anything.Amount += p.ledger.PledgesCounted
+	anything.Amount += max(p.ledger.PledgesCounted-c.latePledges(p.ledger), 0)
 	return append([]choice.Pot{anything}, list...)
 }
 
@@ -232,8 +232,17 @@ func (c *inquiry) scopeRows(p *MoneyPage, s *scoping) {
 		return cmp.Or(cmp.Compare(nowOrder(a), nowOrder(b)), cmp.Compare(from[a.ID], from[b.ID]))
 	})
 	if s.err != nil {
-		p.Short = sentence(refusalWords(s.err))
+		p.Short = c.shortOfMoney(p, s.err)
 	}
+}
+
+// shortOfMoney says that the works that must be done cost more than there is; or why else no choice can be made.
+func (c *inquiry) shortOfMoney(p *MoneyPage, err error) string {
+	must, ok := c.mustEstimate()
+	if !ok || p.signable == nil || must.P50 <= *p.signable {
+		return sentence(refusalWords(err))
+	}
+	return "The works that must be done, with what they need, cost " + quantity.Range(must.P10, must.P90, c.currency()) + ", eight times in ten: more than can be signed for."
 }
 
 func nowOrder(r ScopeRow) int {

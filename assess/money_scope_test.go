@@ -50,7 +50,7 @@ func TestWorksThatMustBeDoneCostTooMuch(t *testing.T) {
 	put(t, d, "dock", plan.Work{Name: "Dock", Likely: new(50000.0), Must: new(true)})
 	put(t, d, "paint", plan.Work{Name: "Paint", Likely: new(20000.0), Needs: []string{"dock"}})
 	m := brief(t, d, "2026-05-01").Money
-	if spaced(m.Short) != "The works that must be done, with what they need, cost at least 50 000; there is 10 000, or it may not be spent on them." {
+	if spaced(m.Short) != "The works that must be done, with what they need, cost 50 000 EUR, eight times in ten: more than can be signed for." {
 		t.Errorf("%q", m.Short)
 	}
 	if spaced(m.Gifts[1].Buys) != "it brings the works that must be done nearer: 30 000 EUR would still be lacking" || len(m.Ladder) == 0 {

@@ -37,7 +37,8 @@ func TestAccountOfTheDay(t *testing.T) {
 	if !left || !loose {
 		t.Errorf("the entries that can't be counted are not named: %+v", b.Money.Missing)
 	}
-	if b.Front.Money == nil || *b.Front.Money.Value != 229000 || b.Front.Money.Unit != "EUR" {
+	// No work is entered that the shafts' gift could pay for, and nobody has said what the 7 000 are for: 42 000 can be signed for.
+	if b.Front.Money == nil || *b.Front.Money.Value != 42000 || b.Front.Money.Unit != "EUR" {
 		t.Errorf("money line %+v", b.Front.Money)
 	}
 }
