@@ -221,7 +221,7 @@ func (t *Table) Preview(rows int) []app.PreviewRow {
 			p.Refused = reasonOf(x.err)
 		}
 		for _, rec := range x.records {
-			p.Becomes = append(p.Becomes, Words(rec))
+			p.Becomes = append(p.Becomes, inWords(rec, t.guess.Facts))
 		}
 		list = append(list, p)
 		return true

@@ -5,15 +5,16 @@ import (
 	"strconv"
 	"strings"
 
+	"oakum/app"
 	"oakum/dossier"
 	"oakum/field"
 )
 
-// Words says in one line what a record holds: its place, then each other field with its text as typed or its value and unit.
-func Words(r dossier.Record) string {
-	k, ok := dossier.KindNamed(r.Kind)
-	if !ok {
-		return ""
+// inWords says in one line what a record holds: its place, then each other field with its unit. What goes for every row is left out.
+func inWords(r dossier.Record, facts []app.GuessedFact) string {
+	every := map[string]bool{}
+	for _, f := range facts {
+		every[f.Field] = true
 	}
 	var parts []string
 	place, hasPlace := r.Place()
@@ -24,7 +25,7 @@ func Words(r dossier.Record) string {
 	c := field.CodecOf(v.Type())
 	for i := range c.Len() {
 		f := c.Field(i)
-		if hasPlace && inPlace(f.Key) {
+		if hasPlace && inPlace(f.Key) || every[f.Key] {
 			continue
 		}
 		text, ok := c.Text(v, i)
@@ -39,7 +40,6 @@ func Words(r dossier.Record) string {
 		}
 		parts = append(parts, f.Label+" "+text)
 	}
-	_ = k
 	return strings.Join(parts, "; ")
 }
 

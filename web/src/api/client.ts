@@ -41,11 +41,10 @@ export const client = {
   intake: (file: File) => {
     const form = new FormData()
     form.append('file', file)
-    return ask<Intake>('/intake', { method: 'POST', body: form })
+    return got<Intake>(api.POST('/api/v1/intake', { body: form as never, bodySerializer: (body: unknown) => body as FormData }))
   },
-  correctIntake: (token: string, guess: IntakeGuess) =>
-    ask<Intake>(`/intake/${token}`, { method: 'PUT', body: JSON.stringify(guess), headers: { 'Content-Type': 'application/json' } }),
-  commitIntake: (token: string) => ask<Landing>(`/intake/${token}/commit`, { method: 'POST' }),
+  correctIntake: (token: string, guess: IntakeGuess) => got<Intake>(api.PUT('/api/v1/intake/{token}', { params: { path: { token } }, body: guess })),
+  commitIntake: (token: string, again: boolean) => got<Landing>(api.POST('/api/v1/intake/{token}/commit', { params: { path: { token }, query: { again } } })),
 }
 
 function asOf(day: string | undefined): { day?: string } {
@@ -57,10 +56,4 @@ async function got<T>(asked: Promise<{ data?: unknown; error?: unknown; response
   const { data, error, response } = await asked
   if (!response.ok) throw new Problem(response.status, typeof error === 'object' && error ? (error as ProblemBody) : { title: String(error ?? '').slice(0, 200) })
   return data as T
-}
-
-async function ask<T>(path: string, init: RequestInit): Promise<T> {
-  const response = await fetch(`/api/v1${path}`, init)
-  const answer: unknown = await response.json().catch(() => undefined)
-  return got<T>(Promise.resolve({ data: answer, error: answer, response }))
 }
