@@ -36,7 +36,7 @@ func (w Who) MayWrite(kind dossier.Kind) error {
 }
 
 // fieldWork are the kinds of intent and doing that a volunteer in the dock enters.
-var fieldWork = map[string]bool{"found": true, "day": true, "watch": true, "inspection": true}
+var fieldWork = map[string]bool{"found": true, "day": true, "watch": true, "inspection": true, "landing": true}
 
 // Sees is the clearance of a role.
 func (w Who) Sees() dossier.Mark {

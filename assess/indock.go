@@ -10,18 +10,29 @@ import (
 
 // InDockPage answers what was found, what is done about it, and what day it is.
 type InDockPage struct {
-	Heading   []string     `json:"heading"`   // the answer in a sentence or two
-	Prepare   []Notice     `json:"prepare"`   // what must stand before the water goes, where she is not in dock
-	Time      []Figure     `json:"time"`      // day n, days left
-	Money     []Figure     `json:"money"`     // free, called by what was found, left
-	Lit       []LitRow     `json:"lit"`       // triggers met by a finding
-	Found     []FoundRow   `json:"found"`     // by place, those without a decision first
-	Changes   []ChangeRow  `json:"changes"`   // change orders
-	Deadlines []Notice     `json:"deadlines"` // what falls due while she stands there
-	Watches   []Notice     `json:"watches"`   // who watches which space
-	Log       []DockDayRow `json:"log"`       // the days, newest first
-	Missing   []Notice     `json:"missing"`   // what to enter so that the page can say more
+	Heading   []string      `json:"heading"`   // the answer in a sentence or two
+	Prepare   []Notice      `json:"prepare"`   // what must stand before the water goes, where she is not in dock
+	Time      []Figure      `json:"time"`      // day n, days left
+	Money     []Figure      `json:"money"`     // free, called by what was found, left
+	Lit       []LitRow      `json:"lit"`       // triggers met by a finding
+	Found     []FoundRow    `json:"found"`     // by place, those without a decision first
+	Changes   []ChangeRow   `json:"changes"`   // change orders
+	Deadlines []Notice      `json:"deadlines"` // what falls due while she stands there
+	Watches   []Notice      `json:"watches"`   // who watches which space
+	Decided   []DecidedRow  `json:"decided"`   // what was settled, newest first
+	Progress  []ProgressRow `json:"progress"`  // activities against the days thought
+	Paint     []Figure      `json:"paint"`     // hours that allow painting
+	Spells    []PaintRow    `json:"spells"`    // the unbroken times of them
+	Landed    []Figure      `json:"landed"`    // how far off the plan she landed
+	Blocks    []LandedRow   `json:"blocks"`    // the blocks as she stands on them
+	Log       []DockDayRow  `json:"log"`       // the days, newest first
+	Missing   []Notice      `json:"missing"`   // what to enter so that the page can say more
+
+	later int // records dated after the day that is looked at
 }
+
+// later tells whether a record is dated after the day that is looked at: on that day nobody knew it.
+func (c *inquiry) later(d quantity.Date) bool { return !d.IsZero() && d.Compare(c.day) > 0 }
 
 // stay is the time in dock: the first day, and the last that is promised.
 type stay struct {
@@ -33,7 +44,7 @@ type stay struct {
 }
 
 func (c *inquiry) inDockPage(m MoneyPage) InDockPage {
-	p := InDockPage{Heading: []string{}, Prepare: []Notice{}, Time: []Figure{}, Money: []Figure{}, Lit: []LitRow{}, Found: []FoundRow{}, Changes: []ChangeRow{}, Deadlines: []Notice{}, Watches: []Notice{}, Log: []DockDayRow{}, Missing: []Notice{}}
+	p := InDockPage{Heading: []string{}, Prepare: []Notice{}, Time: []Figure{}, Money: []Figure{}, Lit: []LitRow{}, Found: []FoundRow{}, Changes: []ChangeRow{}, Deadlines: []Notice{}, Watches: []Notice{}, Decided: []DecidedRow{}, Progress: []ProgressRow{}, Paint: []Figure{}, Spells: []PaintRow{}, Landed: []Figure{}, Blocks: []LandedRow{}, Log: []DockDayRow{}, Missing: []Notice{}}
 	s := c.stay()
 	c.foundRows(&p)
 	c.litRows(&p)
@@ -49,6 +60,13 @@ func (c *inquiry) inDockPage(m MoneyPage) InDockPage {
 	}
 	c.dockTime(&p, s)
 	c.dockMoney(&p, m)
+	c.dockDecisions(&p, s)
+	c.progress(&p, s)
+	c.paintWindow(&p)
+	c.landed(&p)
+	if p.later > 0 {
+		p.Missing = append(p.Missing, Notice{What: count(p.later, "record is", "records are") + " dated after " + c.day.Words() + " and left out.", Do: "Look at a later day, or correct the date.", Page: "indock"})
+	}
 	p.head(s)
 	c.inCurrency(&p)
 	return p

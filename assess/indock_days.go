@@ -27,6 +27,10 @@ func (c *inquiry) dockDays(p *InDockPage) {
 	s := c.stay()
 	for _, e := range dossier.All[plan.Day](c.d) {
 		b := e.Body
+		if c.later(b.Date) {
+			p.later++
+			continue
+		}
 		r := DockDayRow{ID: e.ID, Date: b.Date.String(), Weather: b.Weather, Done: b.Done, Problems: b.Problems, Decided: b.Decided,
 			Lost: notYetFigure("lost", "hours lost to weather").of("day", e.ID), Spent: notYetFigure("spent", "spent to date").of("day", e.ID)}
 		if b.Number != nil {

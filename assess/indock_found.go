@@ -31,6 +31,10 @@ type FoundRow struct {
 
 func (c *inquiry) foundRows(p *InDockPage) {
 	for _, e := range dossier.All[plan.Found](c.d) {
+		if c.later(e.Body.Date) {
+			p.later++
+			continue
+		}
 		r := foundRow(e)
 		c.priceFound(&r, e)
 		p.Found = append(p.Found, r)

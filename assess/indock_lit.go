@@ -36,6 +36,9 @@ func (c *inquiry) litRows(p *InDockPage) {
 			continue
 		}
 		for _, f := range dossier.All[plan.Found](c.d) {
+			if c.later(f.Body.Date) {
+				continue
+			}
 			if f.Body.Trigger == t.ID || meets(l, t.Body, f.Body) {
 				p.Lit = append(p.Lit, c.litRow(t, f))
 			}

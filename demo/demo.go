@@ -9,7 +9,7 @@ import (
 	"oakum/dossier"
 )
 
-//go:embed all:corran-vey all:pell
+//go:embed all:corran-vey all:pell all:corran-vey-in-dock
 var folders embed.FS
 
 // Ship reads one of the invented ships, "corran-vey" or "pell".
@@ -24,3 +24,24 @@ func Ship(name string) (*dossier.Dossier, error) {
 	}
 	return r.Whole()
 }
+
+// InDock is the steamer on the twelfth day of her docking: her records with those of the twelve days on top.
+func InDock() (*dossier.Dossier, error) {
+	d, err := Ship("corran-vey")
+	if err != nil {
+		return nil, err
+	}
+	days, err := Ship("corran-vey-in-dock")
+	if err != nil {
+		return nil, err
+	}
+	for r := range days.Records("") {
+		if err := d.Put(r); err != nil {
+			return nil, err
+		}
+	}
+	return d, nil
+}
+
+// TwelfthDay is the day on which the twelve days in dock end, as YYYY-MM-DD.
+const TwelfthDay = "2027-04-19"

@@ -110,7 +110,7 @@ func madeNumber(t *rapid.T, f field.Field) any {
 }
 
 func madeList(t *rapid.T, f field.Field) any {
-	if f.Key == "crew_count" {
+	if f.Key == "crew_count" || f.Key == "slack" || f.Key == "crushed" {
 		return rapid.SliceOf(rapid.IntRange(0, 9)).Draw(t, f.Key)
 	}
 	if f.Unit != "" || f.Min != nil || f.Key == "scores" || f.Key == "scores_low" || f.Key == "scores_high" || f.Key == "spacing_from" {

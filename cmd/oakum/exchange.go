@@ -15,7 +15,7 @@ import (
 )
 
 // freshFrom makes a new ship file holding a whole dossier.
-func freshFrom(ctx context.Context, path string, d *dossier.Dossier, what string) (*app.App, error) {
+func freshFrom(ctx context.Context, path string, d *dossier.Dossier, what string, now func() time.Time) (*app.App, error) {
 	st, err := sqlite.Create(ctx, path)
 	if err != nil {
 		return nil, err
@@ -25,7 +25,7 @@ func freshFrom(ctx context.Context, path string, d *dossier.Dossier, what string
 		os.Remove(path)
 		return nil, err
 	}
-	return app.Open(ctx, st, time.Now)
+	return app.Open(ctx, st, now)
 }
 
 // pour writes every record of a dossier into a store in one step.

@@ -15,6 +15,7 @@ import (
 	"oakum/api"
 	"oakum/app"
 	"oakum/demo"
+	"oakum/dossier"
 	"oakum/intake"
 	"oakum/store/sqlite"
 	"oakum/web"
@@ -88,9 +89,32 @@ func (c Address) serve(ctx context.Context, s streams, a *app.App) error {
 }
 
 type demoCommand struct {
-	Ship string `help:"Which of the invented ships." enum:"corran-vey,pell" default:"corran-vey"`
-	Keep string `help:"Ship file to keep; a temporary one, gone afterwards, when left out." type:"path" placeholder:"FILE"`
+	Ship   string `help:"Which of the invented ships." enum:"corran-vey,pell" default:"corran-vey"`
+	InDock bool   `help:"The steamer with twelve days in dock on top, as on the last of them."`
+	Keep   string `help:"Ship file to keep; a temporary one, gone afterwards, when left out." type:"path" placeholder:"FILE"`
 	Address
+}
+
+// ship reads the invented ship, and says what day it is with her: in dock it is the twelfth day, from the hour it is here.
+func (c demoCommand) ship() (*dossier.Dossier, func() time.Time, error) {
+	if !c.InDock {
+		d, err := demo.Ship(c.Ship)
+		return d, time.Now, err
+	}
+	if c.Ship != "corran-vey" {
+		return nil, nil, failure{exitRefused, fmt.Errorf("only corran-vey has days in dock, not %s", c.Ship)}
+	}
+	d, err := demo.InDock()
+	if err != nil {
+		return nil, nil, err
+	}
+	twelfth, err := time.Parse(time.DateOnly, demo.TwelfthDay)
+	if err != nil {
+		return nil, nil, err
+	}
+	here := time.Now()
+	ahead := twelfth.Sub(time.Date(here.Year(), here.Month(), here.Day(), 0, 0, 0, 0, time.UTC))
+	return d, func() time.Time { return time.Now().Add(ahead) }, nil
 }
 
 // Run copies an invented ship into a ship file and serves it.
@@ -106,11 +130,11 @@ func (c demoCommand) Run(s streams) error {
 		defer os.RemoveAll(dir)
 		path = filepath.Join(dir, c.Ship+".oakum")
 	}
-	d, err := demo.Ship(c.Ship)
+	d, now, err := c.ship()
 	if err != nil {
 		return err
 	}
-	a, err := freshFrom(ctx, path, d, "the invented ship "+c.Ship)
+	a, err := freshFrom(ctx, path, d, "the invented ship "+c.Ship, now)
 	if err != nil {
 		return err
 	}

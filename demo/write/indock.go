@@ -60,5 +60,11 @@ func inDock() ([]dossier.Record, error) {
 			"sd": 0.1, "result": "read", "firm": "survey firm T", "taken_from": "outside", "in_dock": true, "paint": "no", "basis": "measured", "mark": "board",
 		})
 	}
-	return v.Records()
+	v.yard()
+	records, err := v.Records()
+	if err != nil {
+		return nil, err
+	}
+	changed, err := moved()
+	return append(records, changed...), err
 }
