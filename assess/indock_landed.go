@@ -68,13 +68,13 @@ func (c *inquiry) blockPlaces(b plan.Landing) (xs []float64, length float64, why
 	if !ok {
 		return nil, 0, "no dock is named"
 	}
-	planned, why := c.keelBlocks(dock.Body)
+	planned, why := c.plannedBlocks(dock.Body)
 	if b.First == nil || b.Count == nil {
 		if why != "" {
 			return nil, 0, why
 		}
 		for _, one := range planned {
-			xs = append(xs, one.X-orElse(b.Forward, 0))
+			xs = append(xs, one-orElse(b.Forward, 0))
 		}
 		return xs, *dock.Body.BlockLength, ""
 	}
@@ -89,6 +89,23 @@ func (c *inquiry) blockPlaces(b plan.Landing) (xs []float64, length float64, why
 		xs = append(xs, *b.First+float64(i)**spacing)
 	}
 	return xs, *dock.Body.BlockLength, ""
+}
+
+// plannedBlocks are the middles of a dock's blocks under the flat part of her keel, spread evenly about its middle; why says what is missing.
+func (c *inquiry) plannedBlocks(b plan.Dock) (xs []float64, why string) {
+	pr := c.particulars
+	switch {
+	case pr.KeelAft == nil || pr.KeelFwd == nil || *pr.KeelFwd <= *pr.KeelAft:
+		return nil, "where the flat keel begins and ends is not entered"
+	case b.BlockSpacing == nil || b.BlockLength == nil:
+		return nil, "size and spacing of the blocks of " + b.Name + " are not entered"
+	}
+	n := int((*pr.KeelFwd-*pr.KeelAft)/ *b.BlockSpacing) + 1
+	first := (*pr.KeelAft + *pr.KeelFwd - float64(n-1)**b.BlockSpacing) / 2
+	for i := range n {
+		xs = append(xs, first+float64(i)**b.BlockSpacing)
+	}
+	return xs, ""
 }
 
 // frameAt names the frame nearest to x.
