@@ -52,6 +52,26 @@ func enter[In, Out any](b *Book, f calc.Formula[In, Out], subject, words string,
 	return id
 }
 
+// enterLater is enter for an input that is itself heavy to make: it is made when the sheet is asked for.
+func enterLater[In, Out any](b *Book, f calc.Formula[In, Out], subject, words string, make func() (In, map[string]field.Given, error)) string {
+	id := f.ID + "@" + subject
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	if _, twice := b.makers[id]; !twice {
+		b.ids = append(b.ids, id)
+	}
+	b.makers[id] = func() (calc.Sheet, error) {
+		in, given, err := make()
+		if err != nil {
+			return calc.Sheet{}, err
+		}
+		s, _, err := f.Sheet(in, given)
+		s.ID, s.Subject = id, words
+		return s, err
+	}
+	return id
+}
+
 // work runs a formula, enters its sheet, and returns the sheet with its results.
 func work[In, Out any](b *Book, f calc.Formula[In, Out], subject, words string, in In, given map[string]field.Given) (calc.Sheet, Out, error) {
 	s, out, err := f.Sheet(in, given)

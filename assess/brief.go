@@ -27,6 +27,8 @@ type Brief struct {
 	book *Book
 	from *dossier.Dossier
 	draw func() (*Drawing, error)
+	// shell maps the readings over the shell.
+	shell func() (*ShellMap, error)
 	// again runs the futures of the brief once more, with another number of them.
 	story func(which, future int) (Story, error)
 	again func(ctx context.Context, n int, progress func(done, of int)) (*FuturesPart, error)
@@ -83,6 +85,7 @@ func Assess(d *dossier.Dossier, p Plan, day quantity.Date) *Brief {
 	b.again = func(ctx context.Context, n int, progress func(done, of int)) (*FuturesPart, error) {
 		return c.futures(ctx, b.Outlook.parts, n, progress)
 	}
+	b.shell = c.shellMap(&b.Standing)
 	b.draw = sync.OnceValues(func() (*Drawing, error) { return c.drawing(b) })
 	return b
 }

@@ -25,6 +25,9 @@ type GlandRow struct {
 	Travel Figure `json:"travel"`
 	Order  Figure `json:"order"`  // packing to order
 	Chance Figure `json:"chance"` // of failing within ten years
+	Margin Figure `json:"margin"` // pressure on the packing over the water's
+	Crush  Figure `json:"crush"`  // gap over the resting shaft
+	Leak   Figure `json:"leak"`   // water if the packing goes
 	State  string `json:"state"`
 	Cover  string `json:"cover"`
 
@@ -54,6 +57,9 @@ func (c *inquiry) glandRow(e dossier.Entry[ship.Gland]) GlandRow {
 	head, left := c.lastTravel(e.ID)
 	row.Travel = travelFigure(e, head, left)
 	row.Order = c.rings(e)
+	row.Margin = c.glandMargin(e)
+	row.Crush = c.glandCrush(e, c.packingLoad(b))
+	_, row.Leak = c.glandFlow(e)
 	return row
 }
 

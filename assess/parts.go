@@ -144,11 +144,11 @@ func (c *inquiry) glandFlow(e dossier.Entry[ship.Gland]) (float64, Figure) {
 		f := known("flow", label, 0, "m3/h", basisOf(e.Head, field.Documented), "a cover is welded outside").of("gland", e.ID)
 		return 0, f
 	}
-	draft, _, ok := c.draftNow()
+	head, ok := c.glandHead(b)
 	switch {
 	case b.Shaft == nil || b.Clearance == nil:
 		return unmeasuredGland, unknown("flow", label, "the shaft or the gap behind the packing is not entered").of("gland", e.ID)
-	case b.Head == nil && (b.Height == nil || !ok):
+	case !ok:
 		return unmeasuredGland, unknown("flow", label, "the head on it is not known").of("gland", e.ID)
 	}
 	in := gland.Leak.New()
@@ -158,12 +158,6 @@ func (c *inquiry) glandFlow(e dossier.Entry[ship.Gland]) (float64, Figure) {
 	if b.LeakLength != nil {
 		in.Length = *b.LeakLength
 		given["length"] = how(basisOf(e.Head, field.Documented), "")
-	}
-	head := 0.0
-	if b.Head != nil {
-		head = *b.Head
-	} else {
-		head = draft - *b.Height
 	}
 	if head <= 0 {
 		return 0, known("flow", label, 0, "m3/h", field.Computed, "above today's water").of("gland", e.ID)

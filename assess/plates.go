@@ -58,12 +58,14 @@ type reading struct {
 func (c *inquiry) plates(p *StandingPage) {
 	l := c.locator()
 	lost := 0
-	for _, group := range c.readingsByPlace(l, &lost) {
+	var doubled []reading
+	for _, group := range c.readingsByPlace(l, &lost, &doubled) {
 		row, ok := c.plateRow(group)
 		if ok {
 			p.Plates = append(p.Plates, row)
 		}
 	}
+	c.doublers(p, doubled)
 	slices.SortStableFunc(p.Plates, func(a, b PlateRow) int {
 		return cmp.Or(b.Life.Worry-a.Life.Worry, compareLow(a.Life, b.Life), strings.Compare(a.Place, b.Place))
 	})
@@ -81,7 +83,8 @@ func (c *inquiry) plates(p *StandingPage) {
 }
 
 // readingsByPlace sorts the readings by strake and side along the ship and cuts them where two neighbours stand too far apart to be one place.
-func (c *inquiry) readingsByPlace(l ship.Locator, lost *int) [][]reading {
+// Readings of a doubler are handed out apart: they say nothing of the hull behind it.
+func (c *inquiry) readingsByPlace(l ship.Locator, lost *int, doubled *[]reading) [][]reading {
 	rows := map[string][]reading{}
 	for _, e := range dossier.All[survey.Thickness](c.d) {
 		b := e.Body
@@ -91,6 +94,10 @@ func (c *inquiry) readingsByPlace(l ship.Locator, lost *int) [][]reading {
 		spot := l.Locate(b.Place)
 		if !ship.Known(spot.X) || b.Strake == "" && !ship.Known(spot.Girth) {
 			*lost++
+			continue
+		}
+		if b.Remark == "doubler" {
+			*doubled = append(*doubled, reading{e.Head, b, spot})
 			continue
 		}
 		key := b.Strake + "/" + string(b.Side)
@@ -207,6 +214,9 @@ func asReading(r reading, place string) plating.Reading {
 		out.Surface = "rough"
 	}
 	out.Paint = r.body.Paint == "yes"
+	if strings.Contains(r.body.Instrument, "single") {
+		out.Echo = "single"
+	}
 	return out
 }
 

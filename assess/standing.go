@@ -10,9 +10,13 @@ type StandingPage struct {
 	Heading   []string      `json:"heading"` // the answer in a sentence or two
 	Worst     []Figure      `json:"worst"`   // the worst places, worst first
 	Plates    []PlateRow    `json:"plates"`
+	Doublers  []DoublerRow  `json:"doublers"`
 	Coverage  []CoverageRow `json:"coverage"`
+	Renewal   RenewalPart   `json:"renewal"`
+	Zones     []ZoneRow     `json:"zones"`
 	NeverSeen []Notice      `json:"never_seen"`
 	Glands    []GlandRow    `json:"glands"`
+	Shafts    []ShaftRow    `json:"shafts"`
 	Openings  []OpeningRow  `json:"openings"`
 	Anodes    []AnodeRow    `json:"anodes"`
 	Repairs   []Notice      `json:"repairs"`
@@ -23,8 +27,12 @@ type StandingPage struct {
 func (c *inquiry) standingPage() StandingPage {
 	p := StandingPage{Heading: []string{}, Missing: []Notice{}}
 	c.plates(&p)
+	plates := c.gauged(&p)
+	c.renewal(&p, plates)
+	c.zones(&p, plates)
 	c.neverSeen(&p)
 	c.glands(&p)
+	c.shafts(&p)
 	c.openings(&p)
 	c.anodes(&p)
 	c.repairs(&p)
