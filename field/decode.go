@@ -4,6 +4,7 @@ import (
 	"encoding"
 	"encoding/json"
 	"fmt"
+	"maps"
 	"math"
 	"reflect"
 	"slices"
@@ -190,6 +191,9 @@ func (in *Input) list(path string, f Field, raw any, v reflect.Value) error {
 		if text, isText := raw.(string); isText && f.Type == List {
 			items, ok = cells(text), true
 		}
+		if m, isObject := raw.(map[string]any); isObject && pairs(f) {
+			items, ok = rowsOf(f, m), true
+		}
 	}
 	if !ok {
 		return Refuse(path, "%s must be a list", path)
@@ -227,6 +231,20 @@ func (in *Input) list(path string, f Field, raw any, v reflect.Value) error {
 		}
 	}
 	return nil
+}
+
+// pairs tells whether a table has two columns, a name and a number, so that an object of numbers by name stands for its rows: {"crane": 1}.
+func pairs(f Field) bool {
+	return f.Type == Table && len(f.Fields) == 2 && f.Fields[0].Type == Text && (f.Fields[1].Type == Number || f.Fields[1].Type == Integer)
+}
+
+// rowsOf makes the rows of such an object, in the order of the names.
+func rowsOf(f Field, m map[string]any) []any {
+	rows := make([]any, 0, len(m))
+	for _, name := range slices.Sorted(maps.Keys(m)) {
+		rows = append(rows, map[string]any{f.Fields[0].Key: name, f.Fields[1].Key: m[name]})
+	}
+	return rows
 }
 
 // bare sets a plain number of a list without keeping how it was given: a hull has a hundred thousand of them.

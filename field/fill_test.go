@@ -115,3 +115,21 @@ func TestNumbersSurviveTheWayBack(t *testing.T) {
 		}
 	}
 }
+
+func TestAnObjectStandsForATableOfPairs(t *testing.T) {
+	type pair struct {
+		Name   string  `key:"name"`
+		Amount float64 `key:"amount" min:"0"`
+	}
+	type crew struct {
+		Needs []pair `key:"needs"`
+	}
+	var c crew
+	in, err := field.Fill(&c, map[string]any{"needs": map[string]any{"welder": json.Number("2"), "crane": json.Number("1")}})
+	if err != nil || len(c.Needs) != 2 || c.Needs[0] != (pair{"crane", 1}) || c.Needs[1] != (pair{"welder", 2}) {
+		t.Fatalf("%+v, %+v, %v", c, in, err)
+	}
+	if _, err := field.Fill(&c, map[string]any{"needs": map[string]any{"crane": json.Number("-1")}}); err == nil {
+		t.Error("a bound of the column must hold in an object too")
+	}
+}
