@@ -21,6 +21,9 @@ func (t *Table) ask() {
 	t.askDecimal()
 	t.askDates()
 	t.askUnits(k)
+	if k.Name == "bid_line" {
+		t.askBid()
+	}
 	if k.Name == "thickness" {
 		t.askThickness()
 	}
@@ -123,9 +126,7 @@ func (t *Table) askUnits(k dossier.Kind) {
 		}
 		t.put(app.Question{Key: strings.ReplaceAll(key, " ", "_"), Ask: fmt.Sprintf(ask, t.ev.examples[key]), Why: plural(t.ev.flags[key], "cell has", "cells have") + " a unit with more than one meaning", Usual: options[0].Value, Options: options})
 	}
-	if k.Name == "potential" {
-		t.askSign()
-	}
+	t.askSign()
 }
 
 func (t *Table) askThickness() {

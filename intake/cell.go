@@ -62,6 +62,7 @@ func (r *reader) plain(d *draft, s slot, cell string) error {
 	_, err := r.codec.SetText(d.body, s.field, cell, "")
 	if err == nil {
 		d.given[s.field] = true
+		d.sets++
 	}
 	return err
 }
@@ -122,6 +123,9 @@ func (r *reader) pick(reading *quantity.Reading) error {
 
 // setReading sets a number field from a reading, in the field's declared unit, and keeps the text as typed.
 func (r *reader) setReading(d *draft, s slot, reading quantity.Reading, cell string) error {
+	if s.f.Unit == "money" && reading.Unit != "money" && reading.Unit != r.habit.Currency {
+		return fmt.Errorf("%q is in %s, but the ship's money is %s: turn it into %s first", cell, reading.Unit, r.habit.Currency, r.habit.Currency)
+	}
 	v, err := inDeclared(reading.Value, s.f)
 	if err != nil {
 		return err
@@ -134,6 +138,7 @@ func (r *reader) setReading(d *draft, s slot, reading quantity.Reading, cell str
 		return err
 	}
 	d.given[s.field] = true
+	d.sets++
 	if text != strconv.FormatFloat(v, 'f', -1, 64) {
 		d.keep(s.f.Key, text)
 	}
@@ -159,6 +164,7 @@ func (r *reader) set(d *draft, s slot, plain, cell string) error {
 		return err
 	}
 	d.given[s.field] = true
+	d.sets++
 	if typed || plain != cell {
 		d.keep(s.f.Key, cell)
 	}
@@ -226,6 +232,7 @@ func (r *reader) date(d *draft, s slot, cell string) error {
 		return err
 	}
 	d.given[s.field] = true
+	d.sets++
 	if cell != reading.Date.String() {
 		r.clock(d, s, cell)
 	}
@@ -257,9 +264,7 @@ func (r *reader) enum(d *draft, s slot, cell string) error {
 		return r.text(d, "side", string(side))
 	}
 	if w, ok := enumWord(s.f, cell); ok {
-		_, err := r.codec.SetText(d.body, s.field, w, "")
-		d.given[s.field] = true
-		return err
+		return r.text(d, s.f.Key, w)
 	}
 	if isWord, meaning := wordOf(cell); isWord {
 		if meaning == quantity.SameAsAbove {

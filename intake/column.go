@@ -2,6 +2,7 @@ package intake
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"oakum/app"
@@ -11,9 +12,11 @@ import (
 	"oakum/ship"
 )
 
-// meaning is what a column holds: a field, and for a reading the side and the end of the plate that the column goes for.
+// meaning is what a column holds: a field, and for a reading the side and the end of the plate that the column goes for. Each says that the heading
+// names what was read: a tank, a pump, a station.
 type meaning struct {
 	field, side, end string
+	each             bool
 }
 
 // String is the meaning as the guess carries it: thickness, thickness_port, thickness_forward_port.
@@ -25,12 +28,19 @@ func (m meaning) String() string {
 	if m.side != "" {
 		s += "_" + m.side
 	}
+	if m.each {
+		s += "_each"
+	}
 	return s
 }
 
 // parseMeaning reads what String gives.
 func parseMeaning(text string, k dossier.Kind) (m meaning, ok bool) {
 	m.field = text
+	if head, each := strings.CutSuffix(text, "_each"); each {
+		p := profileOf(k.Name)
+		return meaning{field: head, each: true}, p.subject != "" && head == p.main
+	}
 	for range 3 {
 		if known := isMeaning(m.field, k); known {
 			return m, true
@@ -73,7 +83,7 @@ func sided(key string, k dossier.Kind) bool {
 }
 
 // columnsOf guesses the meaning and unit of every column from its heading, or else from what stands in it.
-func columnsOf(h heads, rows []row, p profile) []app.GuessedColumn {
+func columnsOf(h heads, rows []row, p profile, names func(string) bool) []app.GuessedColumn {
 	k, _ := dossier.KindNamed(p.kind)
 	words := p.vocabulary()
 	width := len(h.headings)
@@ -91,6 +101,9 @@ func columnsOf(h heads, rows []row, p profile) []app.GuessedColumn {
 			c.Heading, c.Unit = h.headings[i], h.units[i]
 		}
 		headMeans(&c, k, p, words)
+		if p.subject != "" && c.Heading != "" && (c.Meaning == "" || !strings.Contains(c.Why, "says so")) && names(c.Heading) {
+			c.Meaning, c.Why = meaning{field: p.main, each: true}.String(), fmt.Sprintf("the heading %q names what was read", c.Heading)
+		}
 		list[i] = c
 	}
 	bareSides(list, k, p)
@@ -137,17 +150,21 @@ func headMeans(c *app.GuessedColumn, k dossier.Kind, p profile, words []word) {
 		m, strength = l, s
 	}
 	if bare == "" && (side != "" || end != "") {
-		c.Meaning = meaning{"?", side, end}.String() // only a side: settled when all columns are known
+		c.Meaning = meaning{"?", side, end, false}.String() // only a side: settled when all columns are known
 		return
 	}
 	if m == "" {
 		c.Why = "the heading is not known: say what it means, or leave the column out"
 		return
 	}
+	if key := p.ended[strings.TrimPrefix(meaning{"", side, end, false}.String(), "_")]; key != "" && (m == p.main || m == "" || slices.Contains(p.needs, m)) {
+		c.Meaning, c.Why = key, fmt.Sprintf("the heading %q says so", c.Heading)
+		return
+	}
 	if !sided(m, k) {
 		side, end = "", ""
 	}
-	c.Meaning = meaning{m, side, end}.String()
+	c.Meaning = meaning{m, side, end, false}.String()
 	c.Why = fmt.Sprintf("the heading %q says so", c.Heading)
 	if strength < 2 {
 		c.Why = fmt.Sprintf("the heading %q has the word in it", c.Heading)
@@ -174,6 +191,10 @@ func bareSides(list []app.GuessedColumn, k dossier.Kind, p profile) {
 			continue
 		}
 		list[i].Meaning = ""
+		if key := p.ended[strings.TrimPrefix(tail, "_")]; key != "" {
+			list[i].Meaning, list[i].Why = key, fmt.Sprintf("the heading %q says so", c.Heading)
+			continue
+		}
 		if p.main == "" || taken {
 			list[i].Why = "the heading only names a side: say what the column holds"
 			continue
@@ -285,6 +306,9 @@ func once(list []app.GuessedColumn, k dossier.Kind, p profile) {
 		at, twice := first[c.Meaning]
 		if !twice {
 			first[c.Meaning] = i
+			continue
+		}
+		if strings.HasSuffix(c.Meaning, "_each") {
 			continue
 		}
 		m, _ := parseMeaning(c.Meaning, k)

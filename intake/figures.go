@@ -49,7 +49,7 @@ func (t *Table) lookAtUnits() {
 	k, _ := dossier.KindNamed(g.Kind)
 	p := profileOf(k.Name)
 	main, ok := k.Field(p.main)
-	if !ok || main.Type != field.Number {
+	if !ok || main.Type != field.Number || main.Unit == "money" {
 		t.declaredUnits(k)
 		return
 	}

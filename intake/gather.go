@@ -13,18 +13,19 @@ import (
 
 // evidence is what the cells of the first rows say, gathered once for the guesses and the questions.
 type evidence struct {
-	marks     marks
-	dates     []string       // cells of date columns
-	readings  []string       // cells of the reading
-	flags     map[string]int // of open cells: plate, fraction, unit, sign, scale
-	examples  map[string]string
-	blankAt   int // rows with a reading whose frame or strake is blank under one that has it
-	numbered  int // strakes that are numbers
-	lettered  int
-	maxStrake int
-	pairs     map[int]string // letters of strakes by their numbers, where both stand in a row
-	frames    []float64
-	notes     []string // lines above the heads and lines of words among the rows
+	marks      marks
+	dates      []string       // cells of date columns
+	readings   []string       // cells of the reading
+	potentials []string       // cells of potentials
+	flags      map[string]int // of open cells: plate, fraction, unit, sign, scale
+	examples   map[string]string
+	blankAt    int // rows with a reading whose frame or strake is blank under one that has it
+	numbered   int // strakes that are numbers
+	lettered   int
+	maxStrake  int
+	pairs      map[int]string // letters of strakes by their numbers, where both stand in a row
+	frames     []float64
+	notes      []string // lines above the heads and lines of words among the rows
 }
 
 func (t *Table) gather() evidence {
@@ -65,6 +66,9 @@ func (t *Table) gather() evidence {
 			if m.field == p.main {
 				has = true
 				ev.readings = append(ev.readings, cell)
+			}
+			if potentialFields[k.Name+"."+m.field] {
+				ev.potentials = append(ev.potentials, cell)
 			}
 			switch m.field {
 			case "strake":

@@ -37,18 +37,17 @@ func (r *reader) gauged(d *draft, s slot, cell string) error {
 		}
 	}
 	if holed.MatchString(cell) {
-		body.Result = "through"
 		d.notes = append(d.notes, cell)
-		return nil
+		return r.text(d, "result", "through")
 	}
 	if noEchoWord.MatchString(cell) {
-		return r.noReading(d, body, &quantity.NoValue{Word: cell, Meaning: quantity.NoEcho})
+		return r.noReading(d, &quantity.NoValue{Word: cell, Meaning: quantity.NoEcho})
 	}
 	text, note := withoutMark(cell)
 	list, err := r.readings(text, s.unit)
 	var word *quantity.NoValue
 	if errors.As(err, &word) {
-		return r.noReading(d, body, word)
+		return r.noReading(d, word)
 	}
 	if err != nil {
 		return err
@@ -115,21 +114,22 @@ func (r *reader) oddUnit(reading *quantity.Reading, unit string) error {
 }
 
 // noReading lands a word instead of a figure: what was tried and gave nothing is a record too.
-func (r *reader) noReading(d *draft, body *survey.Thickness, word *quantity.NoValue) error {
+func (r *reader) noReading(d *draft, word *quantity.NoValue) error {
 	switch word.Meaning {
 	case quantity.SameAsAbove:
 		return errNothingAbove
 	case quantity.Blank:
 		return nil
+	}
+	result := "not reached"
+	switch word.Meaning {
 	case quantity.NoEcho:
-		body.Result = "no echo"
+		result = "no echo"
 	case quantity.NotKnown:
-		body.Result = "doubtful"
-	default:
-		body.Result = "not reached"
+		result = "doubtful"
 	}
 	d.keep("thickness", word.Word)
-	return nil
+	return r.text(d, "result", result)
 }
 
 // gaugings puts readings to those that the record already has from another column; the least is the thickness.

@@ -28,10 +28,14 @@ func (t *Table) Harvest() (app.Harvest, error) {
 		return app.Harvest{}, err
 	}
 	var h app.Harvest
+	if r.bid != nil {
+		h.Records = append(h.Records, *r.bid)
+	}
 	r.each(0, func(x seen) bool {
 		h.Rows++
 		switch {
 		case x.as != "":
+			r.total(x)
 			h.Named = append(h.Named, app.NamedRow{Sheet: x.sheet, Row: x.row.n, As: x.as, Text: cut(x.row.text())})
 		case x.err != nil:
 			h.Refused = append(h.Refused, app.RefusedRow{Sheet: x.sheet, Row: x.row.n, Reason: reasonOf(x.err), Cells: slices.Clone(x.row.cells)})

@@ -47,7 +47,7 @@ func (t *Table) speaksFor(p profile, samples [][]row) (score float64, why string
 		if h.count == 0 {
 			continue
 		}
-		cols := columnsOf(h, nil, p)
+		cols := columnsOf(h, nil, p, t.named(p))
 		var meant []string
 		for _, c := range cols {
 			if c.Meaning != "" {
@@ -103,10 +103,13 @@ func (t *Table) Meanings() []string {
 		if main := profileOf(k.Name).main; main != "" {
 			for _, end := range []string{"", "forward", "aft"} {
 				for _, side := range []string{"port", "starboard"} {
-					list = append(list, meaning{main, side, end}.String())
+					list = append(list, meaning{main, side, end, false}.String())
 				}
 			}
 		}
+	}
+	if p := profileOf(k.Name); p.subject != "" {
+		list = append(list, meaning{field: p.main, each: true}.String())
 	}
 	if k.Name == "thickness" {
 		list = append(list, meansLoss, meansLossShare)

@@ -9,8 +9,11 @@ import (
 	"oakum/quantity"
 )
 
+// potentialFields are the fields whose sign and scale are often left out.
+var potentialFields = map[string]bool{"potential.reading": true, "rectifier.set_point": true, "rectifier.cell": true}
+
 func init() {
-	for _, key := range []string{"potential.reading", "rectifier.set_point", "rectifier.cell"} {
+	for key := range potentialFields {
 		specials[key] = (*reader).potential
 	}
 }
@@ -18,7 +21,7 @@ func init() {
 // askSign asks what a reading without plus or minus is.
 func (t *Table) askSign() {
 	bare, written, example := 0, 0, ""
-	for _, cell := range t.ev.readings {
+	for _, cell := range t.ev.potentials {
 		switch {
 		case strings.ContainsAny(cell[:1], "-+−–"):
 			written++

@@ -15,7 +15,10 @@ type profile struct {
 	needs []string // meanings of which a table of this kind has one
 	words []word   // how columns are headed, besides the names of the kind's own fields
 	names []string // words in the name of a file or sheet that speak for the kind
-	unit  string   // of the reading where nothing says another
+
+	subject string            // the field that says what was read, where a column's heading may name it
+	levels  map[string]string // headings that name a level instead, by field "level"
+	ended   map[string]string // fields that are a reading on an end and a side, by "forward_port"
 }
 
 // word is a meaning with the headings people give it, in plain form.

@@ -3,7 +3,7 @@ package intake
 // profiles are the kinds whose tables are kept in ways that the names of their fields don't show. Headings are common practice, in several languages.
 var profiles = []profile{
 	{
-		kind: "thickness", main: "thickness", unit: "mm", needs: []string{"thickness"},
+		kind: "thickness", main: "thickness", needs: []string{"thickness"},
 		names: []string{"thickness", "gauging", "gaugings", "utm", "ut", "ultrasonic", "dickenmessung", "shell", "plating"},
 		words: []word{
 			{meansLossShare, []string{"%", "loss %", "dim %", "% loss", "percent", "diminution %", "wastage %", "% dim", "mean diminution %", "verlust %", "rel loss", "% wastage", "dimin %", "diminution % "}},

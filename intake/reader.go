@@ -26,7 +26,7 @@ type slot struct {
 }
 
 // facet is one record that a row gives: a side, an end of the plate, or simply the row.
-type facet struct{ side, end string }
+type facet struct{ side, end, of string }
 
 // reader reads rows into records by a settled guess.
 type reader struct {
@@ -49,6 +49,7 @@ type reader struct {
 	zeroth   int // index of the strake that is number 1
 	refs     map[string]map[string]string
 	skip     map[string]bool // fields that have a column
+	bid      *dossier.Record // the bid that a price list is of, where it is made with it
 	byNumber *slot           // strakes by number, and by letter, where both have a column
 	byLetter *slot
 
@@ -65,7 +66,7 @@ func (t *Table) facets() []facet {
 	seen := map[facet]bool{}
 	for _, c := range t.guess.Columns {
 		m, ok := parseMeaning(c.Meaning, k)
-		f := facet{m.side, m.end}
+		f := facetOn(m, c.Heading)
 		if !ok || m.field != main || seen[f] {
 			continue
 		}
@@ -96,12 +97,19 @@ func (t *Table) reader() (*reader, error) {
 	for _, c := range g.Columns {
 		r.slot(c)
 	}
-	return r, r.facts(body)
+	if err := r.facts(body); err != nil {
+		return nil, err
+	}
+	return r, r.ofBid()
 }
 
 // settle turns the answers into habits.
 func (r *reader) settle(g app.Guess) error {
-	r.habit = quantity.Habit{Decimal: quantity.Decimal(g.Decimal), Dates: quantity.DateOrder(g.Dates)}
+	currency := "EUR" // as the folder form takes it where the ship says none
+	if p, ok := dossier.One[ship.Particulars](r.t.ship); ok && p.Body.Currency != "" {
+		currency = p.Body.Currency
+	}
+	r.habit = quantity.Habit{Currency: currency, Decimal: quantity.Decimal(g.Decimal), Dates: quantity.DateOrder(g.Dates)}
 	if a := r.answers["decimal"]; a != "" && g.Decimal == "" {
 		r.habit.Decimal = quantity.Decimal(a)
 		if r.t.ev.marks.comma > 0 && r.t.ev.marks.point > 0 {
@@ -164,13 +172,13 @@ func (r *reader) slot(c app.GuessedColumn) {
 	case "strake":
 		r.byLetter = &s
 	}
-	if m.side == "" && m.end == "" && !(m.field == r.profile.main && len(r.facets) > 1) {
+	if m.side == "" && m.end == "" && !m.each && !(m.field == r.profile.main && len(r.facets) > 1) {
 		r.shared = append(r.shared, s)
 		return
 	}
-	f := facet{m.side, m.end}
+	f := facetOn(m, c.Heading)
 	for _, have := range r.facets {
-		if have == f || have.side == f.side && f.end == "" || have.end == f.end && f.side == "" {
+		if have == f || f.of == "" && (have.side == f.side && f.end == "" || have.end == f.end && f.side == "") {
 			r.own[have] = append(r.own[have], s)
 		}
 	}
@@ -205,6 +213,7 @@ type draft struct {
 	given []bool
 	typed map[string]string
 	notes []string
+	sets  int // how often a value was set: a cell with a word for nothing sets none
 }
 
 func (d *draft) keep(key, text string) {
@@ -225,11 +234,14 @@ func (r *reader) row(n int, cells []string) ([]dossier.Record, error) {
 				if s.col >= len(cells) || cells[s.col] == "" {
 					continue
 				}
+				before := d.sets
 				if err := r.cell(&d, s, cells[s.col]); err != nil {
 					return nil, fmt.Errorf("column %s%s: %w", s.name, named(s.head), err)
 				}
-				if s.mean.field == r.profile.main || r.profile.main == "" || r.needed(s.mean.field) {
-					at = s.name
+				if s.mean.field == r.profile.main || r.needed(s.mean.field) {
+					if d.sets > before && (f == facet{} || s.mean.side != "" || s.mean.end != "" || s.mean.each) {
+						at = s.name
+					}
 				} else if len(r.facets) == 1 || s.mean.side != "" || s.mean.end != "" {
 					why = cmp.Or(why, r.unread(s, cells[s.col]))
 				}
@@ -283,6 +295,10 @@ func (r *reader) without(n int, cells []string) ([]dossier.Record, error) {
 		if err := r.cell(&d, s, cells[s.col]); err != nil {
 			return nil, fmt.Errorf("column %s%s: %w", s.name, named(s.head), err)
 		}
+	}
+	if i := r.codec.Index("description"); r.kind.Name == "bid_line" && i >= 0 && d.given[i] {
+		rec, err := r.blankPrice(n, &d, cells)
+		return []dossier.Record{rec}, err
 	}
 	if result == "" {
 		return nil, fmt.Errorf("the row has no %s", r.wanted())
@@ -348,6 +364,20 @@ func (r *reader) finish(d *draft, f facet) (rec dossier.Record, err error) {
 			return rec, err
 		}
 	}
+	if r.answers["bid"] != "" && f.of == "" && !r.skip["bid"] {
+		id := r.answers["bid"]
+		if r.bid != nil {
+			id = r.bid.ID
+		}
+		if err := r.text(d, "bid", id); err != nil {
+			return rec, err
+		}
+	}
+	if f.of != "" {
+		if err := r.subject(d, f.of); err != nil {
+			return rec, err
+		}
+	}
 	if f.side != "" {
 		if err := r.text(d, "side", f.side); err != nil {
 			return rec, err
@@ -401,6 +431,7 @@ func (r *reader) text(d *draft, key, text string) error {
 	}
 	_, err := r.codec.SetText(d.body, i, text, "")
 	d.given[i] = d.given[i] || err == nil
+	d.sets++
 	return err
 }
 

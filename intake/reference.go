@@ -21,8 +21,7 @@ func (r *reader) reference(d *draft, s slot, cell string) error {
 		return nil
 	}
 	if id, ok := r.namesOf(s.f.Of)[plainName(cell)]; ok && id != "" {
-		_, err := r.codec.SetText(d.body, s.field, id, "")
-		d.given[s.field] = true
+		err := r.text(d, s.f.Key, id)
 		if id != cell {
 			d.keep(s.f.Key, cell)
 		}

@@ -44,6 +44,9 @@ func (r *reader) nameRow(x row, h heads, top string) string {
 	case h.count > 0 && x.text() == top, h.found > 1 && known(x, r.profile.vocabulary()) >= max(2, h.found*2/3):
 		return rowHeading
 	}
+	if r.groupTitle(x) {
+		return rowHeading
+	}
 	if distinct > 1 {
 		return ""
 	}

@@ -186,7 +186,7 @@ func (t *Table) chooseSheets() {
 
 func (t *Table) lookAtColumns() {
 	rows := t.dataRows(t.main, 400)
-	cols := columnsOf(t.heads[t.main], rows, profileOf(t.guess.Kind))
+	cols := columnsOf(t.heads[t.main], rows, profileOf(t.guess.Kind), t.named(profileOf(t.guess.Kind)))
 	for i := range cols {
 		if said, ok := t.said.columns[cols[i].Index]; ok {
 			why := "said so"
