@@ -46,6 +46,7 @@ func Description() ([]byte, error) {
 }
 
 func (s *Server) register(mux *http.ServeMux) huma.API {
+	huma.DefaultArrayNullable = false // an empty list is [], never null
 	config := huma.DefaultConfig("Oakum", version)
 	config.Info.Description = "One ship: what is known of her, the brief made from it, and the methods by hand."
 	config.OpenAPIPath, config.DocsPath, config.SchemasPath = "/api/openapi", "", "/api/schemas"
@@ -63,6 +64,7 @@ func (s *Server) register(mux *http.ServeMux) huma.API {
 	s.fileRoutes(v1)
 	s.paperRoutes(v1)
 	s.intakeRoutes(v1)
+	s.dockRoutes(v1)
 	return api
 }
 

@@ -66,6 +66,9 @@ func (a *App) Today() quantity.Date {
 	return quantity.DateOf(a.now())
 }
 
+// Now is the moment by the clock the app was given.
+func (a *App) Now() time.Time { return a.now().UTC() }
+
 // Brief makes the brief of a day under a plan (a scheme's ID; empty takes the plan in force). The last few are kept until the ship changes.
 func (a *App) Brief(planID string, day quantity.Date) (*assess.Brief, error) {
 	if day.IsZero() {

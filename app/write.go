@@ -63,6 +63,11 @@ func (a *App) Withdraw(ctx context.Context, who Who, id string, version int) (do
 func (a *App) write(ctx context.Context, b Batch) (Written, error) {
 	a.writing.Lock()
 	defer a.writing.Unlock()
+	return a.writeHeld(ctx, b)
+}
+
+// writeHeld is write for whoever holds the pen already.
+func (a *App) writeHeld(ctx context.Context, b Batch) (Written, error) {
 	b.At = a.now().UTC()
 	w, err := a.store.Write(ctx, b)
 	if err != nil {

@@ -100,7 +100,7 @@ func (c *inquiry) plannedBlocks(b plan.Dock) (xs []float64, why string) {
 	case b.BlockSpacing == nil || b.BlockLength == nil:
 		return nil, "size and spacing of the blocks of " + b.Name + " are not entered"
 	}
-	n := int((*pr.KeelFwd-*pr.KeelAft)/ *b.BlockSpacing) + 1
+	n := int((*pr.KeelFwd-*pr.KeelAft) / *b.BlockSpacing) + 1
 	first := (*pr.KeelAft + *pr.KeelFwd - float64(n-1)**b.BlockSpacing) / 2
 	for i := range n {
 		xs = append(xs, first+float64(i)**b.BlockSpacing)

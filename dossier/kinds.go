@@ -60,6 +60,8 @@ var kinds = []Kind{
 	kind[survey.Round]("survey", "round", "round", "rounds", "rounds.csv", "A walk through the ship."),
 	kind[survey.Import]("survey", "import", "file brought in", "files brought in", "imports.csv", "A file that was brought in, and what became of its rows."),
 	kind[survey.Mapping]("survey", "mapping", "layout", "layouts", "layouts.csv", "How files of one layout are read."),
+	kind[survey.Delivery]("survey", "delivery", "delivery from a phone", "deliveries from phones", "deliveries.csv", "A lot of entries that a phone made without a network."),
+	kind[survey.Clash]("survey", "clash", "second edit", "second edits", "clashes.csv", "An edit made on a version that somebody else had changed in the meantime."),
 
 	kind[plan.Matter]("plan", "matter", "matter", "matters", "matters.csv", "A question that must be settled."),
 	kind[plan.Course]("plan", "course", "course", "courses", "courses.csv", "A possible answer to a matter."),

@@ -12,6 +12,7 @@ type Photo struct {
 	Title     string        `key:"title" label:"what it shows" optional:"yes"`
 	File      string        `key:"file" label:"file" optional:"yes"`
 	SHA256    string        `key:"sha256" label:"SHA-256 of the file" optional:"yes"`
+	Small     string        `key:"small_sha256" label:"SHA-256 of the copy for the sheet" optional:"yes"`
 	Direction string        `key:"direction" label:"looking" enum:"forward|aft|port|starboard|up|down|at the plate|unknown" optional:"yes"`
 	Scale     string        `key:"scale" label:"scale" help:"what in the picture gives the size" optional:"yes"`
 	Of        string        `key:"about" label:"about" of:"*" optional:"yes"`

@@ -38,6 +38,40 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/clashes/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Say which of two edits of one record is right */
+        post: operations["settle"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/dock": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What a phone needs in the dock */
+        get: operations["dock"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/drawing": {
         parameters: {
             query?: never;
@@ -210,6 +244,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/merge": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Take over what a phone entered without a network */
+        post: operations["merge"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/methods": {
         parameters: {
             query?: never;
@@ -273,6 +324,23 @@ export interface paths {
         get: operations["papers"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/photos": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Keep a photograph under its SHA-256 */
+        post: operations["photo"];
         delete?: never;
         options?: never;
         head?: never;
@@ -419,7 +487,7 @@ export interface components {
             size: number;
         };
         AppGuess: {
-            columns: components["schemas"]["AppGuessedColumn"][] | null;
+            columns: components["schemas"]["AppGuessedColumn"][];
             /** @description the order of day, month and year: dmy, mdy, ymd; empty where it is open */
             dates: string;
             /** @description the mark before decimals; empty where it is open */
@@ -429,7 +497,7 @@ export interface components {
             /** @description how its letters are written; empty in a workbook */
             encoding: string;
             /** @description what goes for every row */
-            facts: components["schemas"]["AppGuessedFact"][] | null;
+            facts: components["schemas"]["AppGuessedFact"][];
             file: string;
             /** @description the kind of record its rows become */
             kind: string;
@@ -440,12 +508,12 @@ export interface components {
             /** @description in words */
             layout: string;
             /** @description what the file leaves open */
-            questions: components["schemas"]["AppQuestion"][] | null;
+            questions: components["schemas"]["AppQuestion"][];
             sha256: string;
-            sheets: components["schemas"]["AppGuessedSheet"][] | null;
+            sheets: components["schemas"]["AppGuessedSheet"][];
             /** @description of a reading that has none */
             unit: string;
-            why: components["schemas"]["AppEvidence"][] | null;
+            why: components["schemas"]["AppEvidence"][];
         };
         AppGuessedColumn: {
             heading: string;
@@ -486,6 +554,16 @@ export interface components {
             /** Format: int64 */
             revision: number;
         };
+        AppMerged: {
+            /** Format: double */
+            behind: number;
+            clock: string;
+            items: components["schemas"]["AppOutcome"][];
+            /** Format: date-time */
+            now: string;
+            /** Format: int64 */
+            revision: number;
+        };
         AppNamedRow: {
             as: string;
             /** Format: int64 */
@@ -497,10 +575,22 @@ export interface components {
             text: string;
             value: string;
         };
+        AppOutcome: {
+            clash?: string;
+            field?: string;
+            id?: string;
+            key: string;
+            kind?: string;
+            reason?: string;
+            /** @enum {string} */
+            state: "landed" | "already" | "beside" | "refused";
+            /** Format: int64 */
+            version?: number;
+        };
         AppPreviewRow: {
             as?: string;
-            becomes?: string[] | null;
-            cells: string[] | null;
+            becomes?: string[];
+            cells: string[];
             refused?: string;
             /** Format: int64 */
             row: number;
@@ -511,7 +601,7 @@ export interface components {
             ask: string;
             key: string;
             needed: boolean;
-            options: components["schemas"]["AppOption"][] | null;
+            options: components["schemas"]["AppOption"][];
             /** @description how an answer that is none of the options is written */
             other?: string;
             /** @description the value that would be taken by somebody who does not look */
@@ -519,7 +609,7 @@ export interface components {
             why: string;
         };
         AppRefusedRow: {
-            cells: string[] | null;
+            cells: string[];
             reason: string;
             /** Format: int64 */
             row: number;
@@ -531,7 +621,7 @@ export interface components {
             by: string;
             /** Format: int64 */
             count: number;
-            records: components["schemas"]["AppTouched"][] | null;
+            records: components["schemas"]["AppTouched"][];
             /** Format: int64 */
             revision: number;
             /** Format: int64 */
@@ -577,16 +667,17 @@ export interface components {
         };
         AssessBoardPaper: {
             day: string;
-            decide: components["schemas"]["AssessNotice"][] | null;
-            money: components["schemas"]["AssessFigure"][] | null;
+            decide: components["schemas"]["AssessNotice"][];
+            money: components["schemas"]["AssessFigure"][];
             since: string;
             snapshot: string;
-            what_changed: string[] | null;
-            what_if_not: string[] | null;
-            where_we_are: string[] | null;
-            worst: components["schemas"]["AssessFigure"][] | null;
+            what_changed: string[];
+            what_if_not: string[];
+            where_we_are: string[];
+            worst: components["schemas"]["AssessFigure"][];
         };
         AssessChangeRow: {
+            agreed: components["schemas"]["AssessFigure"];
             amount: components["schemas"]["AssessFigure"];
             approved_by: string;
             date: string;
@@ -595,25 +686,27 @@ export interface components {
             id: string;
             number: string;
             pot: string;
+            quantity: string;
+            rate: components["schemas"]["AssessFigure"];
             state: string;
         };
         AssessChoicesPage: {
-            close_calls: components["schemas"]["AssessNotice"][] | null;
-            conflicts: components["schemas"]["AssessNotice"][] | null;
-            courses: components["schemas"]["AssessCourseRow"][] | null;
-            decisions: components["schemas"]["AssessDecisionRow"][] | null;
-            gates: components["schemas"]["AssessNotice"][] | null;
-            heading: string[] | null;
-            looks: components["schemas"]["AssessLookRow"][] | null;
-            matters: components["schemas"]["AssessMatterRow"][] | null;
-            missing: components["schemas"]["AssessNotice"][] | null;
-            polls: components["schemas"]["AssessPollRow"][] | null;
-            scores: components["schemas"]["AssessScoreRow"][] | null;
-            switches: components["schemas"]["AssessSwitchRow"][] | null;
-            triggers: components["schemas"]["AssessTriggerRow"][] | null;
-            voice_values: components["schemas"]["AssessVoiceValueRow"][] | null;
-            voices: components["schemas"]["AssessVoiceRow"][] | null;
-            weighed: components["schemas"]["AssessWeighedRow"][] | null;
+            close_calls: components["schemas"]["AssessNotice"][];
+            conflicts: components["schemas"]["AssessNotice"][];
+            courses: components["schemas"]["AssessCourseRow"][];
+            decisions: components["schemas"]["AssessDecisionRow"][];
+            gates: components["schemas"]["AssessNotice"][];
+            heading: string[];
+            looks: components["schemas"]["AssessLookRow"][];
+            matters: components["schemas"]["AssessMatterRow"][];
+            missing: components["schemas"]["AssessNotice"][];
+            polls: components["schemas"]["AssessPollRow"][];
+            scores: components["schemas"]["AssessScoreRow"][];
+            switches: components["schemas"]["AssessSwitchRow"][];
+            triggers: components["schemas"]["AssessTriggerRow"][];
+            voice_values: components["schemas"]["AssessVoiceValueRow"][];
+            voices: components["schemas"]["AssessVoiceRow"][];
+            weighed: components["schemas"]["AssessWeighedRow"][];
         };
         AssessClearanceRow: {
             name: string;
@@ -661,6 +754,15 @@ export interface components {
             side: string;
             strake: string;
         };
+        AssessDecidedRow: {
+            date: string;
+            id: string;
+            kind: string;
+            place: string;
+            what: string;
+            who: string;
+            why: string;
+        };
         AssessDecisionRow: {
             against: string;
             course: string;
@@ -701,35 +803,22 @@ export interface components {
         };
         AssessDockRow: {
             change: string;
-            clearances: components["schemas"]["AssessClearanceRow"][] | null;
+            clearances: components["schemas"]["AssessClearanceRow"][];
             id: string;
             line: components["schemas"]["AssessFigure"];
             name: string;
             reason: string;
             tide: components["schemas"]["AssessFigure"];
             verdict: string;
-            windows: components["schemas"]["AssessWindowRow"][] | null;
+            windows: components["schemas"]["AssessWindowRow"][];
         };
         AssessDockingPage: {
-            afloat: components["schemas"]["AssessFigure"][] | null;
-            cautions: string[] | null;
-            docks: components["schemas"]["AssessDockRow"][] | null;
-            heading: string[] | null;
-            landing: components["schemas"]["AssessLandingRow"][] | null;
-            missing: components["schemas"]["AssessNotice"][] | null;
-        };
-        AssessDoublerRow: {
-            area: components["schemas"]["AssessFigure"];
-            behind: components["schemas"]["AssessFigure"];
-            edges: string;
-            fitted: string;
-            id: string;
-            least: components["schemas"]["AssessFigure"];
-            name: string;
-            place: string;
-            rate: components["schemas"]["AssessFigure"];
-            /** Format: int64 */
-            readings: number;
+            afloat: components["schemas"]["AssessFigure"][];
+            cautions: string[];
+            docks: components["schemas"]["AssessDockRow"][];
+            heading: string[];
+            landing: components["schemas"]["AssessLandingRow"][];
+            missing: components["schemas"]["AssessNotice"][];
         };
         AssessDraftRow: {
             audience: string;
@@ -738,15 +827,15 @@ export interface components {
             text: string;
         };
         AssessDrawing: {
-            frames: components["schemas"]["AssessDrawnFrame"][] | null;
-            marks: components["schemas"]["AssessMark"][] | null;
+            frames: components["schemas"]["AssessDrawnFrame"][];
+            marks: components["schemas"]["AssessMark"][];
             particulars: components["schemas"]["AssessDrawnSize"];
             plan: components["schemas"]["AssessDrawnPlan"];
             profile: components["schemas"]["AssessDrawnProfile"];
-            sections: components["schemas"]["AssessDrawnSection"][] | null;
+            sections: components["schemas"]["AssessDrawnSection"][];
             shell: components["schemas"]["AssessDrawnShell"];
-            spaces: components["schemas"]["AssessDrawnSpace"][] | null;
-            strakes: components["schemas"]["AssessDrawnStrake"][] | null;
+            spaces: components["schemas"]["AssessDrawnSpace"][];
+            strakes: components["schemas"]["AssessDrawnStrake"][];
         };
         AssessDrawnFrame: {
             label: string;
@@ -755,27 +844,27 @@ export interface components {
         };
         AssessDrawnLine: {
             label?: string;
-            points?: (number[] | null)[] | null;
+            points?: number[][];
             /** Format: double */
             z: number;
         };
         AssessDrawnPlan: {
-            outline: (number[] | null)[] | null;
-            waterlines: components["schemas"]["AssessDrawnLine"][] | null;
+            outline: number[][];
+            waterlines: components["schemas"]["AssessDrawnLine"][];
         };
         AssessDrawnProfile: {
-            deck: (number[] | null)[] | null;
-            outline: (number[] | null)[] | null;
-            waterlines: components["schemas"]["AssessDrawnLine"][] | null;
+            deck: number[][];
+            outline: number[][];
+            waterlines: components["schemas"]["AssessDrawnLine"][];
         };
         AssessDrawnSection: {
-            points: (number[] | null)[] | null;
+            points: number[][];
             /** Format: double */
             x: number;
         };
         AssessDrawnShell: {
-            edge: (number[] | null)[] | null;
-            lines: components["schemas"]["AssessDrawnLine"][] | null;
+            edge: number[][];
+            lines: components["schemas"]["AssessDrawnLine"][];
         };
         AssessDrawnSize: {
             /** Format: double */
@@ -794,14 +883,20 @@ export interface components {
         AssessDrawnSpace: {
             id: string;
             name: string;
-            x: number[] | null;
-            y: number[] | null;
-            z: number[] | null;
+            x: number[];
+            y: number[];
+            z: number[];
         };
         AssessDrawnStrake: {
-            lower: (number[] | null)[] | null;
+            lower: number[][];
             name: string;
-            upper: (number[] | null)[] | null;
+            upper: number[][];
+        };
+        AssessEnoughRow: {
+            chance: components["schemas"]["AssessFigure"];
+            lacking: components["schemas"]["AssessFigure"];
+            needed: components["schemas"]["AssessFigure"];
+            scope: string;
         };
         AssessEstimateRow: {
             high: components["schemas"]["AssessFigure"];
@@ -883,19 +978,19 @@ export interface components {
         AssessFront: {
             decision?: components["schemas"]["AssessNotice"];
             empty: boolean;
-            missing: components["schemas"]["AssessNotice"][] | null;
+            missing: components["schemas"]["AssessNotice"][];
             money?: components["schemas"]["AssessFigure"];
-            overdue: components["schemas"]["AssessNotice"][] | null;
+            overdue: components["schemas"]["AssessNotice"][];
             sentence: string;
             when?: components["schemas"]["AssessFigure"];
-            worst: components["schemas"]["AssessFigure"][] | null;
+            worst: components["schemas"]["AssessFigure"][];
         };
         AssessFuturesPart: {
-            apart: string[] | null;
-            assumptions: string[] | null;
+            apart: string[];
+            assumptions: string[];
             /** Format: int64 */
             n: number;
-            plans: components["schemas"]["AssessPlanFuture"][] | null;
+            plans: components["schemas"]["AssessPlanFuture"][];
             /** Format: int64 */
             seed: number;
         };
@@ -946,23 +1041,37 @@ export interface components {
             tpc: number;
         };
         AssessInDockPage: {
-            changes: components["schemas"]["AssessChangeRow"][] | null;
-            deadlines: components["schemas"]["AssessNotice"][] | null;
-            found: components["schemas"]["AssessFoundRow"][] | null;
-            heading: string[] | null;
-            lit: components["schemas"]["AssessLitRow"][] | null;
-            log: components["schemas"]["AssessDockDayRow"][] | null;
-            missing: components["schemas"]["AssessNotice"][] | null;
-            money: components["schemas"]["AssessFigure"][] | null;
-            prepare: components["schemas"]["AssessNotice"][] | null;
-            time: components["schemas"]["AssessFigure"][] | null;
-            watches: components["schemas"]["AssessNotice"][] | null;
+            blocks: components["schemas"]["AssessLandedRow"][];
+            changes: components["schemas"]["AssessChangeRow"][];
+            deadlines: components["schemas"]["AssessNotice"][];
+            decided: components["schemas"]["AssessDecidedRow"][];
+            found: components["schemas"]["AssessFoundRow"][];
+            heading: string[];
+            landed: components["schemas"]["AssessFigure"][];
+            lit: components["schemas"]["AssessLitRow"][];
+            log: components["schemas"]["AssessDockDayRow"][];
+            missing: components["schemas"]["AssessNotice"][];
+            money: components["schemas"]["AssessFigure"][];
+            paint: components["schemas"]["AssessFigure"][];
+            prepare: components["schemas"]["AssessNotice"][];
+            progress: components["schemas"]["AssessProgressRow"][];
+            spells: components["schemas"]["AssessPaintRow"][];
+            time: components["schemas"]["AssessFigure"][];
+            watches: components["schemas"]["AssessNotice"][];
         };
         AssessKindRow: {
             /** Format: int64 */
             count: number;
             kind: string;
             what: string;
+        };
+        AssessLandedRow: {
+            /** Format: int64 */
+            block: number;
+            covered: string;
+            place: string;
+            state: string;
+            x: components["schemas"]["AssessFigure"];
         };
         AssessLandingRow: {
             change: string;
@@ -1033,21 +1142,25 @@ export interface components {
             why: string;
         };
         AssessMoneyPage: {
-            account: components["schemas"]["AssessFigure"][] | null;
-            bid_notes: components["schemas"]["AssessNotice"][] | null;
-            bids: components["schemas"]["AssessBidRow"][] | null;
-            cash_to_come: components["schemas"]["AssessFlowRow"][] | null;
-            estimate: components["schemas"]["AssessFigure"][] | null;
-            gifts: components["schemas"]["AssessGiftRow"][] | null;
-            grants: components["schemas"]["AssessGrantRow"][] | null;
-            heading: string[] | null;
-            ladder: components["schemas"]["AssessRungRow"][] | null;
-            lines: components["schemas"]["AssessEstimateRow"][] | null;
-            missing: components["schemas"]["AssessNotice"][] | null;
-            pledges: components["schemas"]["AssessPledgeRow"][] | null;
-            pots: components["schemas"]["AssessPotRow"][] | null;
-            scope: components["schemas"]["AssessScopeRow"][] | null;
+            account: components["schemas"]["AssessFigure"][];
+            bid_notes: components["schemas"]["AssessNotice"][];
+            bids: components["schemas"]["AssessBidRow"][];
+            cash_to_come: components["schemas"]["AssessFlowRow"][];
+            enough: components["schemas"]["AssessEnoughRow"][];
+            estimate: components["schemas"]["AssessFigure"][];
+            gifts: components["schemas"]["AssessGiftRow"][];
+            grants: components["schemas"]["AssessGrantRow"][];
+            heading: string[];
+            ladder: components["schemas"]["AssessRungRow"][];
+            lines: components["schemas"]["AssessEstimateRow"][];
+            missing: components["schemas"]["AssessNotice"][];
+            pledges: components["schemas"]["AssessPledgeRow"][];
+            pots: components["schemas"]["AssessPotRow"][];
+            scope: components["schemas"]["AssessScopeRow"][];
             short: string;
+            sign: components["schemas"]["AssessFigure"][];
+            signing?: components["schemas"]["AssessFigure"];
+            signing_if?: components["schemas"]["AssessFigure"];
         };
         AssessNotice: {
             do?: string;
@@ -1074,12 +1187,12 @@ export interface components {
             space: string;
         };
         AssessOutlookPage: {
-            dated: components["schemas"]["AssessOutlookRow"][] | null;
+            dated: components["schemas"]["AssessOutlookRow"][];
             first?: components["schemas"]["AssessFigure"];
-            floods: components["schemas"]["AssessFloodRow"][] | null;
+            floods: components["schemas"]["AssessFloodRow"][];
             futures?: components["schemas"]["AssessFuturesPart"];
-            heading: string[] | null;
-            missing: components["schemas"]["AssessNotice"][] | null;
+            heading: string[];
+            missing: components["schemas"]["AssessNotice"][];
         };
         AssessOutlookRow: {
             id: string;
@@ -1090,6 +1203,11 @@ export interface components {
             water: components["schemas"]["AssessFigure"];
             what: string;
             when: components["schemas"]["AssessFigure"];
+        };
+        AssessPaintRow: {
+            from: string;
+            hours: components["schemas"]["AssessFigure"];
+            to: string;
         };
         AssessPartRow: {
             closed_by: string;
@@ -1113,14 +1231,14 @@ export interface components {
         };
         AssessPlanFuture: {
             cost: components["schemas"]["AssessFigure"];
-            curve: components["schemas"]["AssessYearPoint"][] | null;
+            curve: components["schemas"]["AssessYearPoint"][];
             docked: components["schemas"]["AssessFigure"];
             emergency: components["schemas"]["AssessFigure"];
-            first: components["schemas"]["AssessFirstRow"][] | null;
+            first: components["schemas"]["AssessFirstRow"][];
             income: components["schemas"]["AssessFigure"];
             loss: components["schemas"]["AssessFigure"];
             name: string;
-            triggers: components["schemas"]["AssessFigure"][] | null;
+            triggers: components["schemas"]["AssessFigure"][];
             water: components["schemas"]["AssessFigure"];
         };
         AssessPlateRow: {
@@ -1137,7 +1255,7 @@ export interface components {
             strake: string;
             thickness: components["schemas"]["AssessFigure"];
             verdict: string;
-            warnings: string[] | null;
+            warnings: string[];
         };
         AssessPledgeRow: {
             counted: components["schemas"]["AssessFigure"];
@@ -1166,6 +1284,17 @@ export interface components {
             reserve: components["schemas"]["AssessFigure"];
             restricted: string;
         };
+        AssessProgressRow: {
+            activity: string;
+            finished: string;
+            id: string;
+            kind: string;
+            started: string;
+            state: string;
+            thought: components["schemas"]["AssessFigure"];
+            took: components["schemas"]["AssessFigure"];
+            waits_for: string;
+        };
         AssessQuestionRow: {
             answer: string;
             answered: string;
@@ -1176,16 +1305,16 @@ export interface components {
         };
         AssessRecordPage: {
             board: components["schemas"]["AssessBoardPaper"];
-            deferred: components["schemas"]["AssessDeferredRow"][] | null;
-            drafts: components["schemas"]["AssessDraftRow"][] | null;
-            hazards: components["schemas"]["AssessHazardRow"][] | null;
-            heading: string[] | null;
-            missing: components["schemas"]["AssessNotice"][] | null;
-            overdue: components["schemas"]["AssessNotice"][] | null;
-            parts: components["schemas"]["AssessPartRow"][] | null;
-            questions: components["schemas"]["AssessQuestionRow"][] | null;
-            reviews: components["schemas"]["AssessReviewRow"][] | null;
-            updates: components["schemas"]["AssessUpdateRow"][] | null;
+            deferred: components["schemas"]["AssessDeferredRow"][];
+            drafts: components["schemas"]["AssessDraftRow"][];
+            hazards: components["schemas"]["AssessHazardRow"][];
+            heading: string[];
+            missing: components["schemas"]["AssessNotice"][];
+            overdue: components["schemas"]["AssessNotice"][];
+            parts: components["schemas"]["AssessPartRow"][];
+            questions: components["schemas"]["AssessQuestionRow"][];
+            reviews: components["schemas"]["AssessReviewRow"][];
+            updates: components["schemas"]["AssessUpdateRow"][];
         };
         AssessReviewRow: {
             date: string;
@@ -1226,31 +1355,30 @@ export interface components {
             worst_to_best: string;
         };
         AssessShipPage: {
-            heading: string[] | null;
-            hydrostatics: components["schemas"]["AssessHydroRow"][] | null;
-            known: components["schemas"]["AssessKindRow"][] | null;
-            missing: components["schemas"]["AssessNotice"][] | null;
-            particulars: components["schemas"]["AssessFigure"][] | null;
+            heading: string[];
+            hydrostatics: components["schemas"]["AssessHydroRow"][];
+            known: components["schemas"]["AssessKindRow"][];
+            missing: components["schemas"]["AssessNotice"][];
+            particulars: components["schemas"]["AssessFigure"][];
         };
         AssessStandingPage: {
-            anodes: components["schemas"]["AssessAnodeRow"][] | null;
-            coverage: components["schemas"]["AssessCoverageRow"][] | null;
-            doublers: components["schemas"]["AssessDoublerRow"][] | null;
-            glands: components["schemas"]["AssessGlandRow"][] | null;
-            heading: string[] | null;
-            missing: components["schemas"]["AssessNotice"][] | null;
-            never_seen: components["schemas"]["AssessNotice"][] | null;
-            openings: components["schemas"]["AssessOpeningRow"][] | null;
-            plates: components["schemas"]["AssessPlateRow"][] | null;
-            repairs: components["schemas"]["AssessNotice"][] | null;
+            anodes: components["schemas"]["AssessAnodeRow"][];
+            coverage: components["schemas"]["AssessCoverageRow"][];
+            glands: components["schemas"]["AssessGlandRow"][];
+            heading: string[];
+            missing: components["schemas"]["AssessNotice"][];
+            never_seen: components["schemas"]["AssessNotice"][];
+            openings: components["schemas"]["AssessOpeningRow"][];
+            plates: components["schemas"]["AssessPlateRow"][];
+            repairs: components["schemas"]["AssessNotice"][];
             weight: components["schemas"]["AssessWeightTrend"];
-            worst: components["schemas"]["AssessFigure"][] | null;
+            worst: components["schemas"]["AssessFigure"][];
         };
         AssessStory: {
             end: string;
             /** Format: int64 */
             future: number;
-            lines: components["schemas"]["AssessStoryLine"][] | null;
+            lines: components["schemas"]["AssessStoryLine"][];
             plan: string;
         };
         AssessStoryLine: {
@@ -1331,7 +1459,7 @@ export interface components {
         };
         AssessWeightTrend: {
             gain: components["schemas"]["AssessFigure"];
-            points: components["schemas"]["AssessWeightPoint"][] | null;
+            points: components["schemas"]["AssessWeightPoint"][];
             sentence: string;
         };
         AssessWindowRow: {
@@ -1362,7 +1490,7 @@ export interface components {
             name: string;
             outlook: components["schemas"]["AssessOutlookPage"];
             record: components["schemas"]["AssessRecordPage"];
-            sheets: string[] | null;
+            sheets: string[];
             ship: components["schemas"]["AssessShipPage"];
             snapshot: string;
             standing: components["schemas"]["AssessStandingPage"];
@@ -1370,17 +1498,17 @@ export interface components {
         CalcInfo: {
             about: string;
             accuracy: string;
-            cautions: string[] | null;
+            cautions: string[];
             holds: string;
             id: string;
-            sources: string[] | null;
+            sources: string[];
             subject: string;
             title: string;
         };
         CalcLine: {
             basis?: string;
             basis_note?: string;
-            fields?: components["schemas"]["FieldField"][] | null;
+            fields?: components["schemas"]["FieldField"][];
             key: string;
             label: string;
             /** Format: double */
@@ -1398,17 +1526,17 @@ export interface components {
         CalcSheet: {
             about: string;
             accuracy: string;
-            cautions: string[] | null;
+            cautions: string[];
             holds: string;
             id: string;
-            inputs: components["schemas"]["CalcLine"][] | null;
+            inputs: components["schemas"]["CalcLine"][];
             method: string;
-            results: components["schemas"]["CalcLine"][] | null;
-            sources: string[] | null;
-            steps: components["schemas"]["CalcStep"][] | null;
+            results: components["schemas"]["CalcLine"][];
+            sources: string[];
+            steps: components["schemas"]["CalcStep"][];
             subject?: string;
             title: string;
-            warnings: string[] | null;
+            warnings: string[];
         };
         CalcStep: {
             formula: string;
@@ -1417,6 +1545,24 @@ export interface components {
             unit: string;
             /** Format: double */
             value: number;
+        };
+        Choice: {
+            id: string;
+            name: string;
+        };
+        DockAnswer: {
+            day: string;
+            /** @description the found reports, newest last, so that one can be added to */
+            found: components["schemas"]["Entry"][];
+            /**
+             * Format: date-time
+             * @description the program's clock, so that the phone can see whether its own is right
+             */
+            now: string;
+            ship: string;
+            spaces: string[];
+            strakes: string[];
+            zones: components["schemas"]["Choice"][];
         };
         DossierFinding: {
             do: string;
@@ -1464,7 +1610,7 @@ export interface components {
              */
             detail?: string;
             /** @description Optional list of individual error details */
-            errors?: components["schemas"]["ErrorDetail"][] | null;
+            errors?: components["schemas"]["ErrorDetail"][];
             /**
              * Format: uri
              * @description A URI reference that identifies the specific occurrence of the problem.
@@ -1492,9 +1638,9 @@ export interface components {
         };
         FieldField: {
             default?: string;
-            enum?: string[] | null;
+            enum?: string[];
             expr?: string;
-            fields?: components["schemas"]["FieldField"][] | null;
+            fields?: components["schemas"]["FieldField"][];
             help?: string;
             key: string;
             label: string;
@@ -1533,16 +1679,42 @@ export interface components {
         IntakeAnswer: {
             guess: components["schemas"]["AppGuess"];
             /** @description what a column may mean */
-            meanings: string[] | null;
-            preview: components["schemas"]["AppPreviewRow"][] | null;
+            meanings: string[];
+            preview: components["schemas"]["AppPreviewRow"][];
             /** @description names the open file until it lands or another is opened */
             token: string;
+        };
+        ItemSent: {
+            /** @enum {string} */
+            basis?: "measured" | "documented" | "assumed" | "computed" | "unknown";
+            basis_date?: string;
+            basis_note?: string;
+            body: {
+                [key: string]: unknown;
+            };
+            /** @description for a record made offline: its own ID */
+            id?: string;
+            /** @description its own key: the same key sent twice lands once */
+            key: string;
+            kind: string;
+            /**
+             * Format: date-time
+             * @description the phone's clock when it was made
+             */
+            made_at: string;
+            /** @enum {string} */
+            mark?: "private" | "board" | "public";
+            /**
+             * Format: int64
+             * @description the version an edit was made on; none for a new record
+             */
+            version?: number;
         };
         KindAnswer: {
             about: string;
             /** Format: int64 */
             count: number;
-            fields: components["schemas"]["FieldField"][] | null;
+            fields: components["schemas"]["FieldField"][];
             file: string;
             group: string;
             kind: string;
@@ -1556,10 +1728,10 @@ export interface components {
             /** Format: int64 */
             landed: number;
             mapping: string;
-            named: components["schemas"]["AppNamedRow"][] | null;
+            named: components["schemas"]["AppNamedRow"][];
             /** Format: int64 */
             records: number;
-            refused: components["schemas"]["AppRefusedRow"][] | null;
+            refused: components["schemas"]["AppRefusedRow"][];
             /**
              * Format: int64
              * @description of which the list holds the first five thousand
@@ -1570,20 +1742,30 @@ export interface components {
             /** Format: int64 */
             rows: number;
         };
+        LotSent: {
+            /** @description which phone, by the name it gave itself */
+            device: string;
+            items: components["schemas"]["ItemSent"][];
+            /**
+             * Format: date-time
+             * @description the phone's clock now
+             */
+            sent_at: string;
+        };
         MethodAnswer: {
             about: string;
             accuracy: string;
-            cautions: string[] | null;
+            cautions: string[];
             holds: string;
             id: string;
-            inputs: components["schemas"]["FieldField"][] | null;
-            results: components["schemas"]["FieldField"][] | null;
-            sources: string[] | null;
+            inputs: components["schemas"]["FieldField"][];
+            results: components["schemas"]["FieldField"][];
+            sources: string[];
             subject: string;
             title: string;
         };
         PageEntry: {
-            items: components["schemas"]["Entry"][] | null;
+            items: components["schemas"]["Entry"][];
             next?: string;
             /** Format: int64 */
             total: number;
@@ -1605,6 +1787,13 @@ export interface components {
             id?: string;
             /** @enum {string} */
             mark?: "private" | "board" | "public";
+        };
+        SettleRequest: {
+            /**
+             * @description leave the record as it stands, put the edit in its place, or both were joined by hand
+             * @enum {string}
+             */
+            take: "standing" | "edit" | "both";
         };
     };
     responses: never;
@@ -1669,7 +1858,75 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["DossierFinding"][] | null;
+                    "application/json": components["schemas"]["DossierFinding"][];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    settle: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description who writes, by the name the journal will carry */
+                "Oakum-By"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SettleRequest"];
+            };
+        };
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Entry"];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    dock: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DockAnswer"];
                 };
             };
             /** @description Error */
@@ -1732,7 +1989,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["AppFile"][] | null;
+                    "application/json": components["schemas"]["AppFile"][];
                 };
             };
             /** @description Error */
@@ -2074,7 +2331,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["AppStep"][] | null;
+                    "application/json": components["schemas"]["AppStep"][];
                 };
             };
             /** @description Error */
@@ -2103,7 +2360,43 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["KindAnswer"][] | null;
+                    "application/json": components["schemas"]["KindAnswer"][];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    merge: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description who writes, by the name the journal will carry */
+                "Oakum-By"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LotSent"];
+            };
+        };
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AppMerged"];
                 };
             };
             /** @description Error */
@@ -2132,7 +2425,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["CalcInfo"][] | null;
+                    "application/json": components["schemas"]["CalcInfo"][];
                 };
             };
             /** @description Error */
@@ -2267,7 +2560,44 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["Paper"][] | null;
+                    "application/json": components["schemas"]["Paper"][];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    photo: {
+        parameters: {
+            query?: {
+                name?: string;
+                /** @description as the sender worked it out */
+                sha256?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/octet-stream": string;
+            };
+        };
+        responses: {
+            /** @description Created */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AppFile"];
                 };
             };
             /** @description Error */
@@ -2487,7 +2817,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["Entry"][] | null;
+                    "application/json": components["schemas"]["Entry"][];
                 };
             };
             /** @description Error */
