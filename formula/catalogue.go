@@ -17,6 +17,7 @@ import (
 	"oakum/formula/gland"
 	"oakum/formula/handling"
 	"oakum/formula/money"
+	"oakum/formula/network"
 	"oakum/formula/opening"
 	"oakum/formula/plating"
 	"oakum/formula/potential"
@@ -41,6 +42,7 @@ func Methods() []calc.Method {
 		gland.Methods(),
 		handling.Methods(),
 		money.Methods(),
+		network.Methods(),
 		opening.Methods(),
 		plating.Methods(),
 		potential.Methods(),

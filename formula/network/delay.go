@@ -1,0 +1,429 @@
+package network
+
+import (
+	"encoding/binary"
+	"math"
+	"math/bits"
+	"slices"
+	"sort"
+)
+
+// delays finds the shortest schedule under resources by branch and bound: at each moment all tasks whose time has come are started; where that takes
+// more than there is, every smallest set of tasks whose delay would mend it is tried, the most promising first. A schedule so far is dropped when
+// what is left can't end sooner than the best one, or when another with the same tasks in it was there no later and leaves its running tasks no later.
+//
+// Source: Demeulemeester and Herroelen, A branch-and-bound procedure for the multiple resource-constrained project scheduling problem, Management
+// Science 38, 1992.
+type delays struct {
+	p     *plan
+	days  []float64
+	rest  []float64 // longest way from the start of a task to the end of all
+	start []float64 // -1 where not yet started
+
+	best    float64
+	bestAt  []float64
+	bound   float64 // no schedule is shorter
+	nodes   int
+	limit   int
+	cutOff  bool
+	cutsets map[string][]cutset
+}
+
+// cutset is a moment in a schedule so far: the time, and when the running tasks end, in the order of their numbers.
+type cutset struct {
+	at      float64
+	running []int
+	ends    []float64
+}
+
+func newDelays(p *plan, days []float64, limit int) *delays {
+	start, _, rest := p.passes(days)
+	d := &delays{p: p, days: days, rest: rest, limit: limit, start: make([]float64, len(p.tasks)), cutsets: map[string][]cutset{}}
+	for i := range start {
+		d.start[i] = -1
+	}
+	d.bound = d.lower(start)
+	return d
+}
+
+// lower is the best of simple bounds on the whole length: the longest path, the work of each resource over its capacity, and a path stretched by
+// tasks that can't run beside any of it.
+func (d *delays) lower(early []float64) float64 {
+	bound := 0.0
+	for i := range early {
+		bound = max(bound, early[i]+d.rest[i])
+	}
+	length := bound
+	for r, c := range d.p.capacity {
+		work := 0.0
+		for i, t := range d.p.tasks {
+			work += t.takes[r] * d.days[i]
+		}
+		if c > 0 {
+			bound = max(bound, work/c)
+		}
+	}
+	return max(bound, d.alongside(early, length))
+}
+
+// alongside bounds the length by one critical path and, for one other task at a time, how much of it can run beside that path within its own float
+// (Stinson, Davis and Khumawala 1978). It holds only where the path fills the whole time.
+func (d *delays) alongside(early []float64, length float64) float64 {
+	path := d.critical(early, length)
+	bound := length
+	for i := range d.p.tasks {
+		if len(path) == 0 || slices.Contains(path, i) || d.days[i] == 0 {
+			continue
+		}
+		from, to := early[i], length-d.rest[i]+d.days[i]
+		longest, run := 0.0, 0.0
+		for _, c := range path {
+			a, b := max(early[c], from), min(early[c]+d.days[c], to)
+			if b <= a {
+				continue
+			}
+			if d.over([]int{i, c}) {
+				run = 0
+				continue
+			}
+			run += b - a
+			longest = max(longest, run)
+		}
+		bound = max(bound, length+max(d.days[i]-longest, 0))
+	}
+	return bound
+}
+
+// critical walks one critical path from the start to the end; nil where none fills the whole time.
+func (d *delays) critical(early []float64, length float64) (path []int) {
+	next := func(at float64, among []int) int {
+		for _, i := range among {
+			if math.Abs(early[i]-at) <= tie && early[i]+d.rest[i] >= length-tie {
+				return i
+			}
+		}
+		return -1
+	}
+	at := 0.0
+	for i := next(0, d.p.order); i >= 0; i = next(at, d.p.after[i]) {
+		path = append(path, i)
+		at = early[i] + d.days[i]
+	}
+	if at < length-tie {
+		return nil
+	}
+	return path
+}
+
+// solve searches from a schedule that is there already. proved tells that the best one is the shortest.
+func (d *delays) solve(start []float64, length float64) (proved bool) {
+	d.best, d.bestAt = length, slices.Clone(start)
+	if d.best <= d.bound+tie {
+		return true
+	}
+	d.step(0, nil, d.bound)
+	return !d.cutOff || d.best <= d.bound+tie
+}
+
+// step goes on from a moment: running holds the tasks that run then, with those that end at that very moment.
+func (d *delays) step(now float64, running []int, bound float64) {
+	if d.cutOff {
+		return
+	}
+	if d.nodes++; d.nodes > d.limit {
+		d.cutOff = true
+		return
+	}
+	still := make([]int, 0, len(running)+4)
+	for _, i := range running {
+		if d.start[i]+d.days[i] > now+tie {
+			still = append(still, i)
+		}
+	}
+	ready, next, done := d.ready(now)
+	if done && len(still) == 0 && len(ready) == 0 {
+		d.finish()
+		return
+	}
+	if len(ready) == 0 {
+		for _, i := range still {
+			next = min(next, d.start[i]+d.days[i])
+		}
+		d.step(next, still, bound)
+		return
+	}
+	here, key := d.moments(now, still), d.key()
+	if d.dominated(here, key) || d.energy(now, still) >= d.best-tie {
+		return
+	}
+	for _, i := range ready {
+		d.start[i] = now
+	}
+	all := append(slices.Clone(still), ready...)
+	if over := d.over(all); over {
+		d.branch(now, all, bound)
+	} else {
+		d.step(d.moment(now, all), all, bound)
+	}
+	for _, i := range ready {
+		d.start[i] = -1
+	}
+	if !d.cutOff && len(d.cutsets) < mostCutsets {
+		d.cutsets[key] = append(d.cutsets[key], here) // all that lies beyond it has now been tried
+	}
+}
+
+// ready lists the tasks that can start at the moment, and when the next one that only waits for its day could.
+func (d *delays) ready(now float64) (list []int, next float64, done bool) {
+	next, done = math.Inf(1), true
+	for i, t := range d.p.tasks {
+		if d.start[i] >= 0 {
+			continue
+		}
+		done = false
+		free := t.least
+		for _, b := range t.before {
+			if d.start[b] < 0 {
+				free = math.Inf(1)
+				break
+			}
+			free = max(free, d.start[b]+d.days[b])
+		}
+		if free <= now+tie {
+			list = append(list, i)
+		} else {
+			next = min(next, free)
+		}
+	}
+	return list, next, done
+}
+
+// moment is the next time at which something ends, or a task that waits for its day may start.
+func (d *delays) moment(now float64, all []int) float64 {
+	next := math.Inf(1)
+	for _, i := range all {
+		if e := d.start[i] + d.days[i]; e > now+tie || d.days[i] == 0 {
+			next = min(next, max(e, now))
+		}
+	}
+	_, waiting, _ := d.ready(now)
+	return min(next, waiting)
+}
+
+func (d *delays) finish() {
+	length := 0.0
+	for i, s := range d.start {
+		length = max(length, s+d.days[i])
+	}
+	if length < d.best-tie {
+		d.best = length
+		copy(d.bestAt, d.start)
+	}
+}
+
+func (d *delays) over(all []int) bool {
+	for r, c := range d.p.capacity {
+		sum := 0.0
+		for _, i := range all {
+			sum += d.p.tasks[i].takes[r]
+		}
+		if sum > c+tie {
+			return true
+		}
+	}
+	return false
+}
+
+// branch tries every smallest set of running tasks whose delay mends the conflict.
+func (d *delays) branch(now float64, all []int, bound float64) {
+	type choice struct {
+		set   uint64
+		bound float64
+		end   float64
+	}
+	var choices []choice
+	if len(all) > 60 {
+		d.cutOff = true
+		return
+	}
+	for _, set := range d.sets(all) {
+		end := math.Inf(1)
+		for k, i := range all {
+			if set>>k&1 == 0 {
+				end = min(end, d.start[i]+d.days[i])
+			}
+		}
+		if _, waiting, _ := d.ready(now); math.IsInf(end, 1) {
+			end = waiting
+		}
+		b := bound
+		for k, i := range all {
+			if set>>k&1 == 1 {
+				b = max(b, end+d.rest[i])
+			}
+		}
+		choices = append(choices, choice{set, b, end})
+	}
+	sort.SliceStable(choices, func(i, k int) bool { return choices[i].bound < choices[k].bound })
+	was := make([]float64, len(all))
+	for k, i := range all {
+		was[k] = d.start[i]
+	}
+	for _, c := range choices {
+		if c.bound >= d.best-tie {
+			break
+		}
+		kept := make([]int, 0, len(all))
+		for k, i := range all {
+			if c.set>>k&1 == 1 {
+				d.start[i] = -1
+			} else {
+				kept = append(kept, i)
+			}
+		}
+		// a task put off may not start again before something has ended
+		d.step(c.end, kept, c.bound)
+		for k, i := range all {
+			d.start[i] = was[k]
+		}
+	}
+}
+
+// mostSets is how many sets are tried at one moment before the search counts as cut off.
+const mostSets = 4096
+
+// sets are the smallest sets of the tasks, as bits, without which the rest fits; those that take nothing that is scarce are never in a
+// set.
+func (d *delays) sets(all []int) (list []uint64) {
+	excess := make([]float64, len(d.p.capacity))
+	for r, c := range d.p.capacity {
+		excess[r] = -c
+		for _, i := range all {
+			excess[r] += d.p.tasks[i].takes[r]
+		}
+	}
+	able := []int{}
+	for k, i := range all {
+		for r, x := range d.p.tasks[i].takes {
+			if x > 0 && excess[r] > tie {
+				able = append(able, k)
+				break
+			}
+		}
+	}
+	var try func(from int, set uint64, left []float64)
+	try = func(from int, set uint64, left []float64) {
+		if len(list) >= mostSets {
+			d.cutOff = true
+			return
+		}
+		if fits(left) {
+			if d.smallest(all, set, left) {
+				list = append(list, set)
+			}
+			return
+		}
+		for n := from; n < len(able); n++ {
+			k := able[n]
+			next := slices.Clone(left)
+			for r, x := range d.p.tasks[all[k]].takes {
+				next[r] -= x
+			}
+			try(n+1, set|1<<k, next)
+		}
+	}
+	try(0, 0, excess)
+	return list
+}
+
+func fits(excess []float64) bool {
+	for _, x := range excess {
+		if x > tie {
+			return false
+		}
+	}
+	return true
+}
+
+// smallest tells whether the set would no longer do without any one of its tasks.
+func (d *delays) smallest(all []int, set uint64, left []float64) bool {
+	for s := set; s != 0; s &= s - 1 {
+		k := bits.TrailingZeros64(s)
+		enough := true
+		for r, x := range d.p.tasks[all[k]].takes {
+			enough = enough && left[r]+x <= tie
+		}
+		if enough {
+			return false
+		}
+	}
+	return true
+}
+
+// energy bounds the end by the work that is left of each resource.
+func (d *delays) energy(now float64, running []int) float64 {
+	bound := 0.0
+	for r, c := range d.p.capacity {
+		work := 0.0
+		for i, t := range d.p.tasks {
+			if d.start[i] < 0 {
+				work += t.takes[r] * d.days[i]
+			}
+		}
+		for _, i := range running {
+			work += d.p.tasks[i].takes[r] * (d.start[i] + d.days[i] - now)
+		}
+		if c > 0 {
+			bound = max(bound, now+work/c)
+		}
+	}
+	return bound
+}
+
+// mostCutsets is how many are kept.
+const mostCutsets = 500_000
+
+func (d *delays) moments(now float64, running []int) cutset {
+	c := cutset{at: now, running: slices.Clone(running)}
+	slices.Sort(c.running)
+	for _, i := range c.running {
+		c.ends = append(c.ends, d.start[i]+d.days[i])
+	}
+	return c
+}
+
+// dominated tells whether a schedule of the same tasks was tried before that was there no later and whose running tasks end no later.
+func (d *delays) dominated(c cutset, key string) bool {
+	for _, old := range d.cutsets[key] {
+		if old.at > c.at+tie {
+			continue
+		}
+		worse := true
+		for k, i := range old.running {
+			end := c.at
+			if n, found := slices.BinarySearch(c.running, i); found {
+				end = c.ends[n]
+			}
+			if old.ends[k] > end+tie {
+				worse = false
+				break
+			}
+		}
+		if worse {
+			return true
+		}
+	}
+	return false
+}
+
+// key is the set of tasks started.
+func (d *delays) key() string {
+	b := make([]byte, 8*((len(d.start)+63)/64))
+	for i, s := range d.start {
+		if s >= 0 {
+			at := 8 * (i / 64)
+			binary.LittleEndian.PutUint64(b[at:], binary.LittleEndian.Uint64(b[at:])|1<<(i%64))
+		}
+	}
+	return string(b)
+}
