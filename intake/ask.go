@@ -115,6 +115,11 @@ var unitQuestions = map[string][]app.Option{
 }
 
 func (t *Table) askUnits(k dossier.Kind) {
+	for _, c := range t.guess.Columns {
+		if c.Unit == "lb_plate" && t.ev.flags["plate"] == 0 {
+			t.ev.flags["plate"], t.ev.examples["plate"] = len(t.rows), c.Heading
+		}
+	}
 	for _, key := range slices.Sorted(maps.Keys(t.ev.flags)) {
 		options, ok := unitQuestions[key]
 		if !ok {

@@ -123,6 +123,9 @@ func headMeans(c *app.GuessedColumn, k dossier.Kind, p profile, words []word) {
 		c.Why = "the column has no heading"
 		return
 	}
+	if p.own && ownHead(c, k) {
+		return
+	}
 	parts := strings.Split(c.Heading, " / ")
 	share := strings.Contains(c.Heading, "%")
 	for i, part := range parts {
@@ -170,6 +173,23 @@ func headMeans(c *app.GuessedColumn, k dossier.Kind, p profile, words []word) {
 		c.Why = fmt.Sprintf("the heading %q has the word in it", c.Heading)
 	}
 	inPerCent(c, share)
+}
+
+// ownHead reads a head of a template.
+func ownHead(c *app.GuessedColumn, k dossier.Kind) bool {
+	rest, unit := unitIn(c.Heading)
+	for _, f := range k.Fields {
+		switch plainHead(f.Label) {
+		case plainHead(c.Heading):
+			unit = ""
+		case plainHead(rest):
+		default:
+			continue
+		}
+		c.Meaning, c.Unit, c.Why = f.Key, unit, "it is a head of the template"
+		return true
+	}
+	return false
 }
 
 // inPerCent makes a loss in per cent of a loss whose heading carries the sign.

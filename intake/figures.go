@@ -97,6 +97,9 @@ func (t *Table) declaredUnits(k dossier.Kind) {
 			continue
 		}
 		declared := unitOf(f)
+		if c.Unit == "lb" && f.Unit == "mm" && k.Name == "thickness" {
+			c.Unit = "lb_plate"
+		}
 		if c.Unit != "" && !quantity.SameDimension(c.Unit, declared) && declared != "money" {
 			c.Why += fmt.Sprintf("; its unit %s can't be that of %s, which is in %s", c.Unit, f.Label, declared)
 			c.Unit = ""

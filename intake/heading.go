@@ -25,7 +25,7 @@ func plainHead(s string) string {
 
 // unitWords are unit spellings that may stand in a heading without brackets, as its last word. Single letters need brackets.
 var unitWords = map[string]string{
-	"mm": "mm", "cm": "cm", "in": "in", "ins": "in", "inch": "in", "inches": "in", "ft": "ft", "feet": "ft", "mil": "mil", "mils": "mil", "thou": "mil", "kg": "kg", "lb/ft2": "lb_plate", "lb/ft²": "lb_plate", "lbs/ft2": "lb_plate",
+	"mm": "mm", "cm": "cm", "in": "in", "ins": "in", "inch": "in", "inches": "in", "ft": "ft", "feet": "ft", "mil": "mil", "mils": "mil", "thou": "mil", "kg": "kg", "lb": "lb", "lbs": "lb", "lb/ft2": "lb_plate", "lb/ft²": "lb_plate", "lbs/ft2": "lb_plate",
 	"psf": "lb_plate", "mv": "mV", "volt": "V", "volts": "V", "amp": "A", "amps": "A", "ampere": "A", "amperes": "A", "um": "um", "µm": "um", "μm": "um", "micron": "um", "microns": "um", "zoll": "in",
 	"hours": "h", "hrs": "h", "gal": "gal", "m3": "m3", "m³": "m3", "tonnes": "t", "psu": "psu", "kn": "kn", "knots": "kn", "°c": "degC", "°f": "degF", "degc": "degC", "degf": "degF", "kg/m3": "kg/m3", "%": "%",
 	"metres": "m", "meters": "m",
@@ -33,13 +33,17 @@ var unitWords = map[string]string{
 
 // unitIn finds the unit that a heading names and takes it off: in brackets, or as the last word.
 func unitIn(heading string) (rest, unit string) {
-	for _, pair := range []string{"()", "[]", "{}"} {
+	for _, pair := range []string{"[]", "{}", "()"} {
 		end := strings.LastIndexByte(heading, pair[1])
 		begin := strings.LastIndexByte(heading[:max(end, 0)], pair[0])
 		if begin < 0 || end < begin {
 			continue
 		}
-		if u, ok := unitNamed(heading[begin+1 : end]); ok {
+		inside := heading[begin+1 : end]
+		if _, isSide := sideWords[strings.ToLower(strings.TrimSpace(inside))]; isSide && pair == "()" {
+			continue // No 3 DB (S) is to starboard, not in seconds
+		}
+		if u, ok := unitNamed(inside); ok {
 			return strings.TrimSpace(heading[:begin] + " " + heading[end+1:]), u
 		}
 	}
@@ -48,6 +52,9 @@ func unitIn(heading string) (rest, unit string) {
 		return heading, ""
 	}
 	last := strings.ToLower(strings.Trim(words[len(words)-1], "."))
+	if len(words) == 1 && unitWords[last] != "" {
+		return heading, unitWords[last] // "Hours" says both what and in what
+	}
 	if strings.HasSuffix(heading, "#") && len(words) > 1 {
 		return strings.TrimSuffix(heading, "#"), "lb_plate"
 	}

@@ -22,11 +22,11 @@ type heads struct {
 }
 
 // headsOf finds the heading rows by the number of columns whose heading is known.
-func headsOf(rows []row, p profile) heads {
+func headsOf(rows []row, p profile, names func(string) bool) heads {
 	words := p.vocabulary()
 	best, at := 0, -1
 	for i, r := range rows[:min(len(rows), headWithin)] {
-		if n := known(r, words); n > best {
+		if n := known(r, words, names); n > best {
 			best, at = n, i
 		}
 	}
@@ -63,7 +63,7 @@ func headsAt(rows []row, first, count int) heads {
 }
 
 // known counts the distinct meanings that a row's cells have as headings. A row with figures of its own is no heading.
-func known(r row, words []word) int {
+func known(r row, words []word, names func(string) bool) int {
 	seen, numbers := map[string]bool{}, 0
 	last := ""
 	for _, c := range r.cells {
@@ -71,11 +71,15 @@ func known(r row, words []word) int {
 			continue
 		}
 		last = c
-		if figures(c) {
+		if len(c) > 60 {
+			continue
+		}
+		if figures(c) && !names(c) {
 			numbers++
 			continue
 		}
-		if len(c) > 60 {
+		if names(c) {
+			seen["of "+c] = true
 			continue
 		}
 		rest, _ := unitIn(strings.ReplaceAll(c, "\n", " "))

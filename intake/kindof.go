@@ -12,6 +12,7 @@ import (
 
 // kindOf guesses what the rows are: the kind whose headings stand there most, with words in the names of file and sheets as a help.
 func (t *Table) kindOf(samples [][]row) (kind, why string) {
+	t.template = false
 	if t.said.kind != nil {
 		return *t.said.kind, "said so"
 	}
@@ -19,6 +20,7 @@ func (t *Table) kindOf(samples [][]row) (kind, why string) {
 		for _, r := range rows[:min(3, len(rows))] {
 			if m := templateTitle.FindStringSubmatch(r.text()); m != nil {
 				if k, ok := dossier.KindNamed(m[1]); ok {
+					t.template = true
 					return k.Name, "the file is a template for " + k.Plural
 				}
 			}
@@ -43,7 +45,7 @@ func (t *Table) speaksFor(p profile, samples [][]row) (score float64, why string
 		return 0, ""
 	}
 	for _, rows := range samples {
-		h := headsOf(rows, p)
+		h := headsOf(rows, p, t.named(p))
 		if h.count == 0 {
 			continue
 		}
@@ -84,6 +86,13 @@ func hasOne(meant, needs []string, k dossier.Kind) bool {
 		}
 	}
 	return false
+}
+
+// profile is what is known of how the kind is kept; a template is read by the names of the fields alone.
+func (t *Table) profile() profile {
+	p := profileOf(t.guess.Kind)
+	p.own = t.template
+	return p
 }
 
 // Meanings implements app.Table.

@@ -16,6 +16,8 @@ type profile struct {
 	words []word   // how columns are headed, besides the names of the kind's own fields
 	names []string // words in the name of a file or sheet that speak for the kind
 
+	own bool // only the names of the kind's own fields are known heads
+
 	subject string            // the field that says what was read, where a column's heading may name it
 	levels  map[string]string // headings that name a level instead, by field "level"
 	ended   map[string]string // fields that are a reading on an end and a side, by "forward_port"
@@ -85,10 +87,12 @@ func (p profile) vocabulary() []word {
 			}
 		}
 	}
-	take(p.words)
-	take(placeWords)
-	take(seenWords)
-	take(noteWords)
+	if !p.own {
+		take(p.words)
+		take(placeWords)
+		take(seenWords)
+		take(noteWords)
+	}
 	for _, f := range k.Fields {
 		if f.Type == field.Grid || f.Type == field.Table || f.Type == field.Group {
 			continue

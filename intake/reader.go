@@ -35,6 +35,8 @@ type reader struct {
 	profile  profile
 	codec    *field.Codec
 	typ      reflect.Type
+	words    []word // headings of the kind
+	names    func(string) bool
 	shared   []slot
 	own      map[facet][]slot
 	facets   []facet
@@ -86,8 +88,9 @@ func (t *Table) reader() (*reader, error) {
 		return nil, field.Refuse("kind", "say what the rows are")
 	}
 	body := k.New()
-	r := &reader{t: t, kind: k, profile: profileOf(k.Name), typ: reflect.TypeOf(body).Elem(), own: map[facet][]slot{}, facets: t.facets(), answers: map[string]string{}, skip: map[string]bool{}, refs: map[string]map[string]string{}}
+	r := &reader{t: t, kind: k, profile: t.profile(), typ: reflect.TypeOf(body).Elem(), own: map[facet][]slot{}, facets: t.facets(), answers: map[string]string{}, skip: map[string]bool{}, refs: map[string]map[string]string{}}
 	r.codec = field.CodecOf(r.typ)
+	r.words, r.names = r.profile.vocabulary(), t.named(r.profile)
 	for _, q := range g.Questions {
 		r.answers[q.Key] = q.Answer
 	}
@@ -164,6 +167,9 @@ func (r *reader) slot(c app.GuessedColumn) {
 	}
 	if s.unit == "" {
 		s.unit = unitOf(s.f)
+	}
+	if s.unit == "lb_plate" && r.answers["plate"] != "" {
+		s.unit = r.answers["plate"]
 	}
 	r.skip[m.field] = true
 	switch m.field {

@@ -41,7 +41,7 @@ func (r *reader) nameRow(x row, h heads, top string) string {
 		return rowExample
 	case r.isTotal(x, cells):
 		return rowTotal
-	case h.count > 0 && x.text() == top, h.found > 1 && known(x, r.profile.vocabulary()) >= max(2, h.found*2/3):
+	case h.count > 0 && x.text() == top, h.found > 1 && known(x, r.words, r.names) >= max(2, h.found*2/3):
 		return rowHeading
 	}
 	if r.groupTitle(x) {

@@ -23,14 +23,15 @@ type Table struct {
 	sum  string
 	ship *dossier.Dossier
 
-	said   settings
-	sheets []sheet // of a workbook; a text file is cut anew when its delimiter changes
-	heads  []heads // of each sheet
-	main   int     // the sheet whose columns were guessed
-	guess  app.Guess
-	known  dossier.Record // the mapping it is read by, where there is one
-	ev     evidence
-	rows   []row // the rows the evidence is from
+	said     settings
+	sheets   []sheet // of a workbook; a text file is cut anew when its delimiter changes
+	heads    []heads // of each sheet
+	main     int     // the sheet whose columns were guessed
+	guess    app.Guess
+	known    dossier.Record // the mapping it is read by, where there is one
+	ev       evidence
+	template bool  // the file is a template of ours
+	rows     []row // the rows the evidence is from
 }
 
 // Reader opens files of rows. It is the app.Tables of the program.
@@ -134,11 +135,11 @@ func (t *Table) lookAtHeads() {
 	kind, why := t.kindOf(samples)
 	g.Kind = kind
 	g.Why = append(g.Why, app.Evidence{What: "rows of " + pluralOf(kind), Why: why})
-	p := profileOf(kind)
+	p := t.profile()
 	t.heads = make([]heads, len(t.sheets))
 	t.main = -1
 	for i := range t.sheets {
-		t.heads[i] = headsOf(samples[i], p)
+		t.heads[i] = headsOf(samples[i], p, t.named(p))
 		if said, ok := t.said.sheets[t.sheets[i].name]; ok && (said.First != t.heads[i].first || said.Heads != t.heads[i].count) {
 			t.heads[i] = headsAt(samples[i], said.First, said.Heads)
 		}
@@ -186,7 +187,7 @@ func (t *Table) chooseSheets() {
 
 func (t *Table) lookAtColumns() {
 	rows := t.dataRows(t.main, 400)
-	cols := columnsOf(t.heads[t.main], rows, profileOf(t.guess.Kind), t.named(profileOf(t.guess.Kind)))
+	cols := columnsOf(t.heads[t.main], rows, t.profile(), t.named(t.profile()))
 	for i := range cols {
 		if said, ok := t.said.columns[cols[i].Index]; ok {
 			why := "said so"
