@@ -27,6 +27,9 @@ type Brief struct {
 	book *Book
 	from *dossier.Dossier
 	draw func() (*Drawing, error)
+	// ask works what the Docking page tries; one trial at a time, because an inquiry keeps what it has worked out.
+	ask   *inquiry
+	tries *sync.Mutex
 	// shell maps the readings over the shell.
 	shell func() (*ShellMap, error)
 	// again runs the futures of the brief once more, with another number of them.
@@ -86,6 +89,7 @@ func Assess(d *dossier.Dossier, p Plan, day quantity.Date) *Brief {
 		return c.futures(ctx, b.Outlook.parts, n, progress)
 	}
 	b.shell = c.shellMap(&b.Standing)
+	b.ask, b.tries = c, new(sync.Mutex)
 	b.draw = sync.OnceValues(func() (*Drawing, error) { return c.drawing(b) })
 	return b
 }

@@ -1,65 +1,35 @@
 package assess
 
 import (
-	"fmt"
 	"slices"
 
 	"oakum/calc"
+	"oakum/dossier"
+	"oakum/plan"
 )
 
-// DockingPage answers whether she can be docked and towed safely.
+// DockingPage answers whether she can be docked, towed and left at her berth safely.
 type DockingPage struct {
-	Heading  []string     `json:"heading"`
-	Cautions []string     `json:"cautions"`
-	Afloat   []Figure     `json:"afloat"`  // how she floats today: draft, trim, displacement, GM
-	Docks    []DockRow    `json:"docks"`   // fit of every dock
-	Landing  []LandingRow `json:"landing"` // the landing in every dock, by hand formula
-	Missing  []Notice     `json:"missing"`
-}
-
-// DockRow is the fit of one dock.
-type DockRow struct {
-	ID         string         `json:"id"`
-	Name       string         `json:"name"`
-	Verdict    string         `json:"verdict"`
-	Reason     string         `json:"reason"`
-	Change     string         `json:"change"`
-	Tide       Figure         `json:"tide"`
-	Line       Figure         `json:"line"`
-	Clearances []ClearanceRow `json:"clearances"`
-	Windows    []WindowRow    `json:"windows"`
-}
-
-// ClearanceRow is one clearance with its limit.
-type ClearanceRow struct {
-	Name  string `json:"name"`
-	There Figure `json:"there"`
-	Want  Figure `json:"want"`
-	State string `json:"state"`
-}
-
-// WindowRow is a time with enough water.
-type WindowRow struct {
-	Start   string  `json:"start"`
-	End     string  `json:"end"`
-	Highest float64 `json:"highest"`
-}
-
-// LandingRow is one landing.
-type LandingRow struct {
-	What     string `json:"what"`
-	Verdict  string `json:"verdict"`
-	Reason   string `json:"reason"`
-	Change   string `json:"change"`
-	Upthrust Figure `json:"upthrust"`
-	GM       Figure `json:"gm"`
-	Draft    Figure `json:"draft"`
-	Margin   Figure `json:"margin"`
-	TrimMax  Figure `json:"trim_max"`
+	Heading   []string     `json:"heading"`
+	Cautions  []string     `json:"cautions"`
+	Afloat    []Figure     `json:"afloat"`  // how she floats today: draft, trim, displacement, GM
+	Docks     []DockRow    `json:"docks"`   // fit of every dock
+	Landing   []LandingRow `json:"landing"` // the landing in every dock, with the hull and by hand
+	Blocks    []BlockRow   `json:"blocks"`  // what the keel blocks carry
+	Side      []SideRow    `json:"side"`    // side blocks under wind and earthquake
+	Ballast   []BallastRow `json:"ballast"` // least ballast that meets what is wanted
+	Undocking []WeightLeft `json:"undocking"`
+	Berth     BerthPart    `json:"berth"`
+	Tows      []TowRow     `json:"tows"`
+	Ready     []ReadyRow   `json:"ready"`
+	Weights   WeightsPart  `json:"weights"`
+	Flooding  FloodingPart `json:"flooding"`
+	Missing   []Notice     `json:"missing"`
 }
 
 func (c *inquiry) dockingPage() DockingPage {
-	p := DockingPage{Heading: []string{}, Cautions: []string{calc.Docking.Text(), calc.Stability.Text()}, Afloat: []Figure{}, Docks: []DockRow{}, Landing: []LandingRow{}, Missing: []Notice{}}
+	p := DockingPage{Heading: []string{}, Cautions: []string{calc.Docking.Text(), calc.Stability.Text(), calc.Towing.Text()}, Afloat: []Figure{}, Docks: []DockRow{}, Landing: []LandingRow{},
+		Blocks: []BlockRow{}, Side: []SideRow{}, Ballast: []BallastRow{}, Tows: []TowRow{}, Missing: []Notice{}}
 	state, missing := c.state()
 	if missing != nil {
 		p.Missing = append(p.Missing, missing...)
@@ -68,30 +38,83 @@ func (c *inquiry) dockingPage() DockingPage {
 	if state != nil {
 		p.Afloat = state.figures
 	}
-	c.docks(&p, state)
-	if state != nil {
-		c.landing(&p, state)
+	for _, e := range dossier.All[plan.Dock](c.d) {
+		c.dock(&p, e, state)
 	}
+	p.Undocking = c.weightsLeft()
+	p.Berth = c.berthPart(state)
+	p.Tows = c.tows(state)
+	p.Ready = c.readiness()
+	p.Weights = c.weightsPart(state)
+	p.Flooding = c.floodingPart(state)
 	p.head()
 	return p
 }
 
-// head says unsafe first, then which docks take her.
+// dock works all that is asked of one dock.
+func (c *inquiry) dock(p *DockingPage, e dossier.Entry[plan.Dock], s *afloatState) {
+	row := c.dockRow(e, s)
+	if s == nil {
+		p.Docks = append(p.Docks, row)
+		return
+	}
+	landings, first, why := c.landings(e, s)
+	if why != "" && s.kg != nil {
+		p.Missing = append(p.Missing, Notice{What: "The landing at " + e.Body.Name + " can't be worked: " + why, Kind: "dock", ID: e.ID, Page: "docking", Worry: 1})
+	}
+	p.Landing = append(p.Landing, landings...)
+	blocks := c.blockRow(e, s, first)
+	p.Blocks = append(p.Blocks, blocks)
+	if side, ok := c.sideRow(e, s); ok {
+		p.Side = append(p.Side, side)
+	}
+	ballast, ok := c.ballastRow(e, s)
+	if ok {
+		p.Ballast = append(p.Ballast, ballast)
+	}
+	row.load(blocks, ballast)
+	p.Docks = append(p.Docks, row)
+}
+
+// head says what is unsafe first, then which docks take her, then her berth.
 func (p *DockingPage) head() {
+	var unsafe, rest []string
 	for _, l := range p.Landing {
 		if l.Verdict == "unsafe" {
-			p.Heading = append([]string{"UNSAFE: " + l.What + ": " + l.Reason + " " + l.Change}, p.Heading...)
+			unsafe = append(unsafe, l.What+": "+l.Reason+". "+l.Change)
 		}
 	}
-	fit := 0
 	for _, d := range p.Docks {
-		if d.Verdict == "fits" || d.Verdict == "fits at high water" {
-			fit++
+		line := d.Name + ": " + stopped(d.Reason) + " " + d.Change
+		if d.Verdict == "does not fit" || d.Verdict == "only with ballast moved" {
+			unsafe = append(unsafe, line)
+		} else {
+			rest = append(rest, line)
 		}
-		p.Heading = append(p.Heading, fmt.Sprintf("%s: %s. %s", d.Name, d.Verdict, d.Reason))
 	}
+	for _, s := range p.Side {
+		if s.Verdict == "unsafe" {
+			unsafe = append(unsafe, s.Name+", side blocks: "+s.Reason)
+		}
+	}
+	if p.Berth.Verdict == "touches" {
+		rest = append(rest, p.Berth.Short)
+	}
+	for _, t := range p.Tows {
+		if t.Verdict == "not enough" {
+			rest = append(rest, t.Name+": "+t.Reason+".")
+		}
+	}
+	p.Heading = slices.Compact(slices.Concat(unsafe, p.Heading, rest))
 	if len(p.Docks) == 0 {
 		p.Missing = append(p.Missing, Notice{What: "No dock is entered.", Do: "Enter the docks that might take her, with sill, width and block limit.", Kind: "dock", Page: "docking"})
 	}
-	p.Heading = slices.Compact(p.Heading)
+}
+
+// stopped ends a clause with a full stop.
+func stopped(s string) string {
+	if s == "" || s[len(s)-1] == '.' {
+		return s
+	}
+	return s + "."
 }

@@ -2,31 +2,43 @@ package assess
 
 import (
 	"fmt"
-	"time"
 
 	"oakum/dossier"
 	"oakum/field"
 	"oakum/formula/docking"
-	"oakum/formula/tide"
 	"oakum/plan"
 	"oakum/quantity"
-	"oakum/ship"
 )
 
-// lookAhead is how far ahead windows of water are sought when no yard window is entered, days.
-const lookAhead = 30
+// DockRow is the fit of one dock.
+type DockRow struct {
+	ID         string         `json:"id"`
+	Kind       string         `json:"kind"`
+	Name       string         `json:"name"`
+	Verdict    string         `json:"verdict"`
+	Reason     string         `json:"reason"`
+	Change     string         `json:"change"`
+	Tide       Figure         `json:"tide"`   // least height of tide
+	Spring     Figure         `json:"spring"` // what is left over at mean high water springs
+	Neap       Figure         `json:"neap"`   // the same at neaps
+	Line       Figure         `json:"line"`   // mean load on the block line
+	Clearances []ClearanceRow `json:"clearances"`
+	Windows    []WindowRow    `json:"windows"`
+}
 
-// docks works the fit of every dock.
-func (c *inquiry) docks(p *DockingPage, s *afloatState) {
-	for _, e := range dossier.All[plan.Dock](c.d) {
-		p.Docks = append(p.Docks, c.dockRow(e, s))
-	}
+// ClearanceRow is one clearance with its limit.
+type ClearanceRow struct {
+	Name  string `json:"name"`
+	There Figure `json:"there"`
+	Want  Figure `json:"want"`
+	State string `json:"state"`
 }
 
 func (c *inquiry) dockRow(e dossier.Entry[plan.Dock], s *afloatState) DockRow {
 	b := e.Body
-	row := DockRow{ID: e.ID, Name: b.Name, Clearances: []ClearanceRow{}, Windows: []WindowRow{}}
+	row := DockRow{ID: e.ID, Kind: "dock", Name: b.Name, Clearances: []ClearanceRow{}, Windows: []WindowRow{}}
 	row.Tide = unknown("tide", "least height of tide", "").of("dock", e.ID)
+	row.Spring, row.Neap = unknown("spring", "to spare at mean high water springs", "no tide"), unknown("neap", "to spare at mean high water neaps", "no tide")
 	row.Line = unknown("line", "mean load on the block line", "").of("dock", e.ID)
 	in, given, why := c.fitInput(b, s)
 	if why != "" {
@@ -45,24 +57,34 @@ func (c *inquiry) dockRow(e dossier.Entry[plan.Dock], s *afloatState) DockRow {
 	if out.LineLoad != nil {
 		row.Line = result(sheet, "line_load", "mean load on the block line").of("dock", e.ID)
 		if out.LineUsed != nil {
-			row.Line.Note = quantity.Format(*out.LineUsed, "%", 0) + " of its limit"
-			if *out.LineUsed > 1 {
-				row.Line.Worry = 3
-			} else if *out.LineUsed > 0.9 {
-				row.Line.Worry = 1
-			}
+			row.Line.Note = quantity.Format(*out.LineUsed, "%", 0) + " of its limit, as a mean"
 		}
 	}
-	row.clear(out, sheet.ID)
+	c.waters(&row, e, in, out, sheet.ID)
+	row.clear(in, out, sheet.ID)
 	return row
 }
 
-func (row *DockRow) clear(out docking.FitOut, sheet string) {
+func (row *DockRow) clear(in docking.FitIn, out docking.FitOut, sheet string) {
+	highest, tidal := row.highest()
 	for _, cl := range out.Clearances {
 		r := ClearanceRow{Name: cl.Name, State: cl.State, Want: known("want", "wanted", cl.Limit, "m", field.Assumed, "clearance wanted")}
 		r.There = unknown("there", "there is", "not known")
-		if cl.Value != nil {
+		switch {
+		case cl.Value != nil:
 			r.There = known("there", "there is", *cl.Value, "m", field.Computed, "")
+		case cl.Tide != nil && tidal && cl.Name != "under cables and bridges":
+			r.There = known("there", "there is", cl.Limit+highest-*cl.Tide, "m", field.Computed, "at the highest tide of the coming year")
+			r.State = "enough at high water"
+			if highest < *cl.Tide {
+				r.State, r.There.Worry = "too little", 2
+			}
+		case cl.Tide != nil && cl.Name == "under cables and bridges" && tidal:
+			r.There = known("there", "there is", cl.Limit+*cl.Tide-highest, "m", field.Computed, "at the highest tide of the coming year")
+			r.State = "enough at high water"
+			if highest > *cl.Tide {
+				r.State, r.There.Worry = "wants lower water", 1
+			}
 		}
 		r.There.Sheet = sheet
 		if cl.State == "too little" {
@@ -70,11 +92,34 @@ func (row *DockRow) clear(out docking.FitOut, sheet string) {
 		}
 		row.Clearances = append(row.Clearances, r)
 	}
-	for i, w := range out.Windows {
-		if i == 40 {
-			break
-		}
-		row.Windows = append(row.Windows, WindowRow{w.Start, w.End, round(w.Highest)})
+}
+
+// load adds to the fit of a dock what the line of blocks says of it.
+func (row *DockRow) load(b BlockRow, s BallastRow) {
+	over := b.Aft
+	if b.Fwd.Value != nil && over.Value != nil && *b.Fwd.Value > *over.Value {
+		over = b.Fwd
+	}
+	if over.Worry < 3 {
+		return
+	}
+	end := "after"
+	if over.Key == "fwd" {
+		end = "fore"
+	}
+	text := fmt.Sprintf("UNSAFE as she lies, over the line load: %s at the %s end of the keel, where the blocks may carry %s", over.Text, end, b.Limit.Text)
+	row.Change = ""
+	if s.Verdict == "enough" {
+		text += "; it takes her only with ballast moved"
+		row.Change = "What would change it: " + s.Short + "."
+	}
+	if row.Verdict == "does not fit" {
+		row.Reason += "; " + text
+		return
+	}
+	row.Verdict, row.Reason = "does not fit", text+"; all clearances: "+row.Reason
+	if s.Verdict == "enough" {
+		row.Verdict = "only with ballast moved"
 	}
 }
 
@@ -122,95 +167,8 @@ func (c *inquiry) fitInput(b plan.Dock, s *afloatState) (in docking.FitIn, given
 	given = map[string]field.Given{"ship": how(field.Measured, "newest round of the marks, particulars"), "dock": how(field.Documented, "dock record")}
 	if place, ok := c.tideAt(b.Tide); ok {
 		in.Tide = &place
-		in.Start, in.End = c.whenTo(b)
+		in.Start, in.End = c.comingYear()
 		given["tide"] = how(field.Documented, "tide record")
 	}
 	return in, given, ""
-}
-
-// whenTo is the span over which water is sought: the dock's next window, or the next month.
-func (c *inquiry) whenTo(b plan.Dock) (start, end string) {
-	from, to := c.day, c.day.AddDays(lookAhead)
-	for _, w := range dossier.All[plan.DockWindow](c.d) {
-		e, ok := dossier.Find[plan.Dock](c.d, w.Body.Dock)
-		if ok && e.Body.Name == b.Name && !w.Body.Opens.IsZero() && c.day.Before(w.Body.Opens) {
-			from, to = w.Body.Opens, w.Body.Closes
-			if to.IsZero() {
-				to = from.AddDays(14)
-			}
-			break
-		}
-	}
-	return from.Time().UTC().Format(time.RFC3339), to.Time().UTC().Format(time.RFC3339)
-}
-
-// tideAt makes the tide of a place from its record.
-func (c *inquiry) tideAt(id string) (tide.Place, bool) {
-	e, ok := dossier.Find[ship.Tide](c.d, id)
-	if !ok {
-		return tide.Place{}, false
-	}
-	b := e.Body
-	p := tide.Place{MeanLevel: b.MeanLevel}
-	for i, name := range b.Names {
-		if i < len(b.Amplitudes) && i < len(b.Phases) {
-			p.Constituents = append(p.Constituents, tide.Constituent{Name: name, Amplitude: b.Amplitudes[i], Phase: b.Phases[i]})
-		}
-	}
-	return p, len(p.Constituents) > 0 && p.MeanLevel != nil
-}
-
-// landing works the landing by the hand formula: as she floats today, stern first.
-func (c *inquiry) landing(p *DockingPage, s *afloatState) {
-	if s.kg == nil {
-		return
-	}
-	row, err := c.landingRow(s)
-	if err != nil {
-		p.Missing = append(p.Missing, Notice{What: "The landing can't be worked: " + err.Error(), Page: "docking", Worry: 1})
-		return
-	}
-	p.Landing = append(p.Landing, row)
-}
-
-func (c *inquiry) landingRow(s *afloatState) (LandingRow, error) {
-	in := docking.Landing.New()
-	w := s.hydro
-	in.Displacement, in.LBP, in.LCF, in.DraftFwd, in.DraftAft = &w.Displacement, c.particulars.LBP, &w.LCF, &s.fwd, &s.aft
-	in.KG, in.KM, in.TPC, in.MCT = s.kg, &w.KMt, &w.TPC, &w.MCT
-	if c.particulars.FreeSurface != nil {
-		in.FreeSurface = *c.particulars.FreeSurface
-	}
-	if c.particulars.GMRequired != nil {
-		in.GMRequired = *c.particulars.GMRequired
-	}
-	if s.aft > s.fwd && c.particulars.KeelAft != nil {
-		in.Contact = c.particulars.KeelAft
-	}
-	hydro := how(field.Computed, s.sheet.ID)
-	sheet, out, err := work(c.book, docking.Landing, "today", "as she floats, "+s.round.Body.Date.String(), in, map[string]field.Given{
-		"displacement": hydro, "lcf": hydro, "km": hydro, "tpc": hydro, "mct": hydro, "kg": how(field.Documented, c.particulars.KGNote), "lbp": how(field.Documented, "particulars"),
-		"draft_fwd": how(field.Measured, "marks"), "draft_aft": how(field.Measured, "marks"), "free_surface_moment": how(field.Assumed, "as entered, or none"),
-		"gm_required": how(field.Assumed, "from memory unless entered"), "margin_required": how(field.Assumed, "from memory"), "block_slope": how(field.Assumed, "level blocks"), "contact": how(field.Documented, "after end of the flat keel")})
-	if err != nil {
-		return LandingRow{}, err
-	}
-	row := LandingRow{What: fmt.Sprintf("Landing with the drafts of %s, by the hand formula", s.round.Body.Date), Verdict: string(out.Verdict), Reason: out.Reason, Change: out.Change}
-	row.Upthrust = result(sheet, "upthrust", "upthrust when she lies flat")
-	row.GM = result(sheet, "gm", "GM left then")
-	row.Draft = result(sheet, "landing_draft", "draft then")
-	row.Margin = result(sheet, "margin", "fall of water until she turns unstable")
-	row.TrimMax = unknown("trim_max", "largest trim allowed", "no trim at which the GM wanted is left")
-	if out.TrimMax != nil {
-		row.TrimMax = result(sheet, "trim_max", "largest trim allowed")
-	}
-	for _, f := range []*Figure{&row.GM, &row.Margin} {
-		switch out.Verdict {
-		case "unsafe":
-			f.Worry = 3
-		case "marginal":
-			f.Worry = 2
-		}
-	}
-	return row, nil
 }

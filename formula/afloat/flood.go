@@ -165,7 +165,24 @@ func (out *FloodingOut) point(s sinking, f hullform.Floating, t, flow float64) {
 			out.Warnings = append(out.Warnings, fmt.Sprintf("%s goes under after %.1f h: what comes in there is not counted, so the rest of the curve is too slow", low.Name, t/3600))
 		}
 	}
+	for _, w := range s.list {
+		p.Levels = append(p.Levels, w.surface(f))
+	}
 	out.Curve = append(out.Curve, p)
+}
+
+// surface is how high the water in a space stands above the baseline at its middle, m; its floor where it is dry.
+func (w wet) surface(f hullform.Floating) float64 {
+	b := w.space.Bounds()
+	p := f.Cut.Plane
+	if !w.open {
+		if w.vol <= 0 {
+			return b.Low.Z
+		}
+		p = w.space.Surface(p.Normal, min(w.vol, 0.999*w.space.Capacity()))
+	}
+	z := (p.Offset - p.Normal.X*(b.Low.X+b.High.X)/2 - p.Normal.Y*(b.Low.Y+b.High.Y)/2) / p.Normal.Z
+	return min(max(z, b.Low.Z), b.High.Z)
 }
 
 // water is the mass of water in all spaces.

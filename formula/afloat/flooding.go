@@ -50,13 +50,14 @@ type FloodingIn struct {
 
 // FloodPoint is the ship at one moment of filling.
 type FloodPoint struct {
-	Time     float64  `key:"t" unit:"s" symbol:"t" label:"time"`
-	DraftFwd float64  `key:"draft_fwd" unit:"m" symbol:"Tf" label:"draft forward"`
-	DraftAft float64  `key:"draft_aft" unit:"m" symbol:"Ta" label:"draft aft"`
-	Heel     float64  `key:"heel" unit:"deg" symbol:"phi" label:"heel to port"`
-	Water    float64  `key:"water" unit:"t" symbol:"w" label:"water in her"`
-	Flow     float64  `key:"flow" unit:"m3/s" symbol:"q" label:"coming in, less what is pumped"`
-	Margin   *float64 `key:"margin" unit:"m" symbol:"m" label:"lowest edge or opening above water"`
+	Time     float64   `key:"t" unit:"s" symbol:"t" label:"time"`
+	DraftFwd float64   `key:"draft_fwd" unit:"m" symbol:"Tf" label:"draft forward"`
+	DraftAft float64   `key:"draft_aft" unit:"m" symbol:"Ta" label:"draft aft"`
+	Heel     float64   `key:"heel" unit:"deg" symbol:"phi" label:"heel to port"`
+	Water    float64   `key:"water" unit:"t" symbol:"w" label:"water in her"`
+	Flow     float64   `key:"flow" unit:"m3/s" symbol:"q" label:"coming in, less what is pumped"`
+	Margin   *float64  `key:"margin" unit:"m" symbol:"m" label:"lowest edge or opening above water"`
+	Levels   []float64 `key:"levels" unit:"m" symbol:"zl" optional:"yes" label:"water in each space, above the baseline at its middle; the floor where it is dry"`
 }
 
 // SpaceRow is what one space holds at the end.
