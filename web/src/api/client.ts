@@ -1,6 +1,6 @@
 // What the pages ask of the program, one function a task. Addresses and shapes are checked against the program's description.
 import createClient from 'openapi-fetch'
-import type { Brief, Drawing, Entry, Intake, IntakeGuess, Kind, Landing, Method, MethodHead, ProblemBody, Records, Sent, Sheet, ShipHead, Step } from './contract'
+import type { Brief, Drawing, Entry, Intake, IntakeGuess, Kind, Landing, Method, MethodHead, ProblemBody, Records, Sent, Sheet, ShipHead, Step, Story } from './contract'
 import { Problem } from './problem'
 import { writer } from './writer'
 import type { paths } from './types'
@@ -20,6 +20,9 @@ export const client = {
   brief: (day?: string) => got<Brief>(api.GET('/api/v1/brief', { params: { query: asOf(day) } })),
   drawing: (day?: string) => got<Drawing>(api.GET('/api/v1/drawing', { params: { query: asOf(day) } })),
   sheet: (id: string, day?: string) => got<Sheet>(api.GET('/api/v1/sheets/{id}', { params: { path: { id }, query: asOf(day) } })),
+
+  story: (which: number, future: number, day?: string) =>
+    got<Story>(api.GET('/api/v1/futures/story', { params: { query: { which, future, ...asOf(day) } } })),
 
   methods: () => got<MethodHead[]>(api.GET('/api/v1/methods')),
   method: (id: string) => got<Method>(api.GET('/api/v1/methods/{id}', { params: { path: { id } } })),

@@ -25,6 +25,11 @@ type Whole<T> = T extends readonly (infer E)[]
 export type ShipHead = Whole<Schemas['AppHeading']>
 export type Brief = Whole<Schemas['BriefAnswer']>
 export type Figure = Whole<Schemas['AssessFigure']>
+export type Futures = Whole<Schemas['AssessFuturesPart']>
+export type PlanFuture = Whole<Schemas['AssessPlanFuture']>
+export type OutlookRow = Whole<Schemas['AssessOutlookRow']>
+export type FloodRow = Whole<Schemas['AssessFloodRow']>
+export type Story = Whole<Schemas['AssessStory']>
 export type Notice = Whole<Schemas['AssessNotice']>
 /** One page of the brief: the answer in a sentence or a few, then what it rests on. */
 export interface PageBrief {
