@@ -7,6 +7,6 @@ package network
 import "oakum/calc"
 
 // Methods lists the subject's methods.
-func Methods() []calc.Method { return []calc.Method{Timetable} }
+func Methods() []calc.Method { return []calc.Method{Timetable, Window, Days} }
 
 const day = 86400.0 // s
