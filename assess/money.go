@@ -48,6 +48,7 @@ func (c *inquiry) moneyPage(b *Brief) MoneyPage {
 	c.scope(&p, b)
 	c.bids(&p)
 	c.moneyHead(&p)
+	c.ranking(&p)
 	c.inCurrency(&p)
 	return p
 }

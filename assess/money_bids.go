@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"fmt"
 	"math"
-	"slices"
 	"strings"
 
 	"oakum/dossier"
@@ -14,19 +13,22 @@ import (
 
 // BidRow is one yard's offer as it stands on paper.
 type BidRow struct {
-	ID       string `json:"id"`
-	Yard     string `json:"yard"`
-	State    string `json:"state"`
-	Valid    string `json:"valid_until"`
-	Written  Figure `json:"total_as_written"`
-	Lump     Figure `json:"lump"`
-	DayRate  Figure `json:"day_rate"`
-	Days     Figure `json:"days"`
-	Tow      Figure `json:"tow"`
-	Excluded Figure `json:"exclusions_cost"`
-	LeftOut  string `json:"left_out"`
-	Lines    int    `json:"lines"`
-	Blanks   int    `json:"blanks"` // lines with nothing in them: never nothing to pay
+	ID        string `json:"id"`
+	Yard      string `json:"yard"`
+	State     string `json:"state"`
+	Valid     string `json:"valid_until"`
+	Written   Figure `json:"total_as_written"`
+	Evaluated Figure `json:"evaluated"` // on one footing with the others
+	Sure      Figure `json:"p80"`
+	Filled    int    `json:"filled"` // lines that the own estimate fills
+	Lump      Figure `json:"lump"`
+	DayRate   Figure `json:"day_rate"`
+	Days      Figure `json:"days"`
+	Tow       Figure `json:"tow"`
+	Excluded  Figure `json:"exclusions_cost"`
+	LeftOut   string `json:"left_out"`
+	Lines     int    `json:"lines"`
+	Blanks    int    `json:"blanks"` // lines with nothing in them: never nothing to pay
 }
 
 func (c *inquiry) bids(p *MoneyPage) {
@@ -34,9 +36,10 @@ func (c *inquiry) bids(p *MoneyPage) {
 		if e.Body.State == "withdrawn" {
 			continue
 		}
-		p.Bids = append(p.Bids, c.bidRow(p, e))
+		r := c.bidRow(p, e)
+		c.evaluate(p, &r, e)
+		p.Bids = append(p.Bids, r)
 	}
-	slices.SortStableFunc(p.Bids, func(a, b BidRow) int { return cmp.Compare(a.Yard, b.Yard) })
 }
 
 func (c *inquiry) bidRow(p *MoneyPage, e dossier.Entry[plan.Bid]) BidRow {

@@ -111,6 +111,42 @@ func TestEstimateCountsEveryMatterOnce(t *testing.T) {
 	}
 }
 
+// Yard A 900 000 + 18/lb + 6 500 x 60 + 1 000 h x 85, yard B 760 000 + 32/lb + 8 000 x 60 + 1 000 h x 110 at 12 000 lb: 1 591 000 and 1 734 000, though
+// B's lump sum is the lower.
+func TestBidsOnOneFooting(t *testing.T) {
+	d := dossier.New()
+	hours, day := 1000*3600.0, 86400.0
+	put(t, d, "a", plan.Bid{Yard: "yard A", Lump: new(900000.0), DayRate: new(6500.0), Days: new(60 * day), HourRate: new(85.0), GrowthHours: &hours})
+	put(t, d, "b", plan.Bid{Yard: "yard B", Lump: new(760000.0), DayRate: new(8000.0), Days: new(60 * day), HourRate: new(110.0)})
+	put(t, d, "la", plan.BidLine{Bid: "a", Item: "1", Quantity: new(12000.0), UnitRate: new(18.0)})
+	put(t, d, "lb", plan.BidLine{Bid: "b", Item: "1", Quantity: new(12000.0), UnitRate: new(32.0)})
+	m := brief(t, d, "2026-05-01").Money
+	for i, want := range []struct {
+		yard string
+		sum  float64
+	}{{"yard A", 1591000}, {"yard B", 1734000}} {
+		if r := m.Bids[i]; r.Yard != want.yard || math.Abs(*r.Evaluated.P50-want.sum) > 0.5 {
+			t.Errorf("%d: %s %v", i, r.Yard, r.Evaluated)
+		}
+	}
+}
+
+// A blank takes the own estimate, a line by the owner too; what is included costs nothing more; a line among the things left out is not counted twice.
+func TestBlanksAreNeverNothing(t *testing.T) {
+	d := dossier.New()
+	put(t, d, "w", plan.Work{Name: "Rivets", Likely: new(52000.0)})
+	put(t, d, "b", plan.Bid{Yard: "yard", ExcludedSum: new(9000.0), Excludes: []string{"asbestos"}})
+	put(t, d, "l1", plan.BidLine{Bid: "b", Item: "1", Work: "w", Entry: "blank"})
+	put(t, d, "l2", plan.BidLine{Bid: "b", Item: "2", Entry: "by owner", Estimate: new(7000.0)})
+	put(t, d, "l3", plan.BidLine{Bid: "b", Item: "3", Entry: "included", Estimate: new(31000.0)})
+	put(t, d, "l4", plan.BidLine{Bid: "b", Item: "4", Entry: "no bid", Description: "Asbestos in the way", Estimate: new(11000.0)})
+	put(t, d, "l5", plan.BidLine{Bid: "b", Item: "5", Entry: "number", Quantity: new(1000.0), UnitRate: new(210.0), Extension: new(2100.0)})
+	r := brief(t, d, "2026-05-01").Money.Bids[0]
+	if want := 52000.0 + 7000 + 9000 + 210000; math.Abs(*r.Evaluated.P50-want) > 0.5 || r.Filled != 2 {
+		t.Errorf("%v, want %v; %d filled", *r.Evaluated.P50, want, r.Filled)
+	}
+}
+
 func TestBidsAreReadWithTheirFaults(t *testing.T) {
 	d := dossier.New()
 	put(t, d, "b", plan.Bid{Yard: "yard A", Total: new(900000.0), ValidTo: date(t, "2026-04-01"), Excludes: []string{"rivets"}})
@@ -119,7 +155,7 @@ func TestBidsAreReadWithTheirFaults(t *testing.T) {
 	put(t, d, "l2", plan.BidLine{Bid: "b", Item: "3.02", Entry: "blank"})
 	put(t, d, "l3", plan.BidLine{Bid: "b", Item: "3.03", Entry: "included"})
 	b := brief(t, d, "2026-05-01")
-	if r := b.Money.Bids[0]; r.Lines != 3 || r.Blanks != 1 || len(b.Money.BidNotes) != 4 {
+	if r := b.Money.Bids[0]; r.Lines != 3 || r.Blanks != 1 || len(b.Money.BidNotes) != 5 {
 		t.Errorf("%+v\n%+v", r, b.Money.BidNotes)
 	}
 }
