@@ -2,7 +2,7 @@
 # Needs: Go 1.26, Node 20 or later, make, gcc. Nothing else by hand.
 
 LINT = go tool -modfile=.ci/lint.mod golangci-lint
-WEB_SOURCES = $(shell find web/src web/public web/index.html web/*.config.* web/tsconfig.json -type f)
+WEB_SOURCES = $(shell find web/src web/public web/*.html web/*.config.* web/tsconfig.json -type f)
 
 .PHONY: help run build web test check lint bench generate clean
 .DEFAULT_GOAL := help

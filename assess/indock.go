@@ -26,6 +26,7 @@ type InDockPage struct {
 	Landed    []Figure      `json:"landed"`    // how far off the plan she landed
 	Blocks    []LandedRow   `json:"blocks"`    // the blocks as she stands on them
 	Log       []DockDayRow  `json:"log"`       // the days, newest first
+	Clashes   []ClashRow    `json:"clashes"`   // second edits that nobody has settled
 	Missing   []Notice      `json:"missing"`   // what to enter so that the page can say more
 
 	later int // records dated after the day that is looked at
@@ -44,8 +45,9 @@ type stay struct {
 }
 
 func (c *inquiry) inDockPage(m MoneyPage) InDockPage {
-	p := InDockPage{Heading: []string{}, Prepare: []Notice{}, Time: []Figure{}, Money: []Figure{}, Lit: []LitRow{}, Found: []FoundRow{}, Changes: []ChangeRow{}, Deadlines: []Notice{}, Watches: []Notice{}, Decided: []DecidedRow{}, Progress: []ProgressRow{}, Paint: []Figure{}, Spells: []PaintRow{}, Landed: []Figure{}, Blocks: []LandedRow{}, Log: []DockDayRow{}, Missing: []Notice{}}
+	p := InDockPage{Heading: []string{}, Prepare: []Notice{}, Time: []Figure{}, Money: []Figure{}, Lit: []LitRow{}, Found: []FoundRow{}, Changes: []ChangeRow{}, Deadlines: []Notice{}, Watches: []Notice{}, Decided: []DecidedRow{}, Progress: []ProgressRow{}, Paint: []Figure{}, Spells: []PaintRow{}, Landed: []Figure{}, Blocks: []LandedRow{}, Log: []DockDayRow{}, Clashes: []ClashRow{}, Missing: []Notice{}}
 	s := c.stay()
+	c.clashes(&p)
 	c.foundRows(&p)
 	c.litRows(&p)
 	c.changeRows(&p)

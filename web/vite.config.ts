@@ -6,7 +6,8 @@ const program = process.env.OAKUM ?? 'http://127.0.0.1:8086'
 
 export default defineConfig(({ mode }) => ({
   plugins: [svelte()],
-  build: { target: 'es2022', assetsInlineLimit: 0, chunkSizeWarningLimit: 900 },
+  // Two pages: all of it, and the dock sheets alone, which must be small and open without a network.
+  build: { target: 'es2022', assetsInlineLimit: 0, chunkSizeWarningLimit: 900, rolldownOptions: { input: ['index.html', 'dock.html'] } },
   // Without this, tests would mount the server's half of Svelte.
   resolve: mode === 'test' ? { conditions: ['browser'] } : {},
   server: { proxy: { '/api': program } },

@@ -39,6 +39,10 @@ func serve(dist fs.FS) http.Handler {
 	if err != nil {
 		index = []byte(unbuilt)
 	}
+	dock, err := fs.ReadFile(dist, "dock.html")
+	if err != nil {
+		dock = []byte(unbuilt)
+	}
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		head := w.Header()
 		head.Set("Content-Security-Policy", policy)
@@ -46,6 +50,10 @@ func serve(dist fs.FS) http.Handler {
 		head.Set("Referrer-Policy", "same-origin")
 		name := strings.TrimPrefix(path.Clean("/"+r.URL.Path), "/")
 		switch {
+		case name == "dock":
+			head.Set("Cache-Control", "no-cache")
+			head.Set("Content-Type", "text/html; charset=utf-8")
+			_, _ = w.Write(dock) // the phone has gone; nobody is left to tell
 		case isFile(dist, name):
 			if strings.HasPrefix(name, "assets/") {
 				head.Set("Cache-Control", "public, max-age=31536000, immutable") // a built asset's name holds its hash

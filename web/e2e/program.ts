@@ -17,6 +17,11 @@ export async function demo(): Promise<Program> {
   return start((file) => ['demo', '--keep', file, '--listen', '127.0.0.1:0'])
 }
 
+/** The demonstration ship on her twelfth day in dock. */
+export function docked(): Promise<Program> {
+  return start((file) => ['demo', '--in-dock', '--keep', file, '--listen', '127.0.0.1:0'])
+}
+
 /** A new file with nothing in it. */
 export function blank(): Promise<Program> {
   return start((file) => ['serve', '--new', file, '--listen', '127.0.0.1:0'])
