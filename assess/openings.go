@@ -25,6 +25,7 @@ type OpeningRow struct {
 	Flow     Figure `json:"flow"`     // if the last one goes
 	Alarm    Figure `json:"alarm"`    // time until the alarm
 	Critical Figure `json:"critical"` // time until the critical level
+	Blank    Figure `json:"blank"`    // plate wanted to blank it
 
 	below bool
 	flow  float64
@@ -86,6 +87,7 @@ func (c *inquiry) openingRow(e dossier.Entry[ship.Opening], list []dossier.Entry
 	head, below := c.headOn(e)
 	row.below = below
 	row.Flow, row.flow = c.openingFlow(e, head, below)
+	row.Blank = c.blankFor(e, list, head, below)
 	switch {
 	case !below:
 	case good == 0:

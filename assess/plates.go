@@ -38,7 +38,29 @@ type PlateRow struct {
 	spot   ship.Spot
 	due    due
 	left   wastage
+	steps  []wasted
 	record dossier.Head
+}
+
+// wasted is what a place lost from one survey to the next, m a year.
+type wasted struct {
+	from, to quantity.Date
+	rate     float64
+}
+
+// stepsOf are the losses between the surveys of one place; two visits within a year are one survey.
+func stepsOf(group []reading) []wasted {
+	list := slices.Clone(group)
+	slices.SortStableFunc(list, func(a, b reading) int { return a.body.Date.Compare(b.body.Date) })
+	var steps []wasted
+	for i := 1; i < len(list); i++ {
+		years, ok := list[i-1].body.Date.YearsUntil(list[i].body.Date)
+		if !ok || years < 1 {
+			continue
+		}
+		steps = append(steps, wasted{list[i-1].body.Date, list[i].body.Date, (asReading(list[i-1], "").Thickness - asReading(list[i], "").Thickness) / years})
+	}
+	return steps
 }
 
 // wastage is what the futures need of a place, m and m a year.
@@ -145,6 +167,7 @@ func (c *inquiry) plateRow(group []reading) (PlateRow, bool) {
 	place := newest.body.Place
 	row := PlateRow{ID: newest.head.ID, Place: place.String(), Strake: place.Strake, Side: string(place.Side), Readings: len(group),
 		Newest: newest.body.Date.String(), spot: newest.spot, record: newest.head}
+	row.steps = stepsOf(group)
 	original, basis, from := c.originalOf(newest)
 	in := plating.Rate.New()
 	in.Basis = "nominal"

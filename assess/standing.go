@@ -7,21 +7,26 @@ import (
 
 // StandingPage answers how she is today.
 type StandingPage struct {
-	Heading   []string      `json:"heading"` // the answer in a sentence or two
-	Worst     []Figure      `json:"worst"`   // the worst places, worst first
-	Plates    []PlateRow    `json:"plates"`
-	Doublers  []DoublerRow  `json:"doublers"`
-	Coverage  []CoverageRow `json:"coverage"`
-	Renewal   RenewalPart   `json:"renewal"`
-	Zones     []ZoneRow     `json:"zones"`
-	NeverSeen []Notice      `json:"never_seen"`
-	Glands    []GlandRow    `json:"glands"`
-	Shafts    []ShaftRow    `json:"shafts"`
-	Openings  []OpeningRow  `json:"openings"`
-	Anodes    []AnodeRow    `json:"anodes"`
-	Repairs   []Notice      `json:"repairs"`
-	Weight    WeightTrend   `json:"weight"`
-	Missing   []Notice      `json:"missing"` // what to enter so that the page can say more
+	Heading    []string       `json:"heading"` // the answer in a sentence or two
+	Worst      []Figure       `json:"worst"`   // the worst places, worst first
+	Plates     []PlateRow     `json:"plates"`
+	Doublers   []DoublerRow   `json:"doublers"`
+	Coverage   []CoverageRow  `json:"coverage"`
+	Renewal    RenewalPart    `json:"renewal"`
+	Zones      []ZoneRow      `json:"zones"`
+	NeverSeen  []Notice       `json:"never_seen"`
+	Glands     []GlandRow     `json:"glands"`
+	Shafts     []ShaftRow     `json:"shafts"`
+	Openings   []OpeningRow   `json:"openings"`
+	Anodes     []AnodeRow     `json:"anodes"`
+	Protection ProtectionPart `json:"protection"`
+	Coatings   []CoatingRow   `json:"coatings"`
+	Painting   PaintingPart   `json:"painting"`
+	Heavy      []HeavyRow     `json:"heavy"`
+	Repairs    []Notice       `json:"repairs"`
+	Weight     WeightTrend    `json:"weight"`
+	TimeLine   []Happening    `json:"time_line"`
+	Missing    []Notice       `json:"missing"` // what to enter so that the page can say more
 }
 
 func (c *inquiry) standingPage() StandingPage {
@@ -35,8 +40,12 @@ func (c *inquiry) standingPage() StandingPage {
 	c.shafts(&p)
 	c.openings(&p)
 	c.anodes(&p)
+	c.protection(&p)
+	c.coatings(&p)
+	c.heavy(&p)
 	c.repairs(&p)
 	c.weight(&p)
+	c.timeLine(&p)
 	p.worst()
 	p.head()
 	return p
