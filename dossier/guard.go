@@ -20,3 +20,12 @@ func unguard(s string) string {
 	}
 	return s
 }
+
+// Row writes one line of CSV (RFC 4180), each text guarded against spreadsheets that would run it as a formula.
+func Row(cells ...string) []byte {
+	safe := make([]string, len(cells))
+	for i, c := range cells {
+		safe[i] = guard(c)
+	}
+	return appendRow(nil, safe)
+}

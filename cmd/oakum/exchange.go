@@ -4,13 +4,13 @@ import (
 	"context"
 	"fmt"
 	"io/fs"
-	"iter"
 	"os"
 	"slices"
 	"time"
 
 	"oakum/app"
 	"oakum/dossier"
+	"oakum/print/bag"
 	"oakum/store/sqlite"
 )
 
@@ -41,28 +41,35 @@ func pour(ctx context.Context, st app.Store, d *dossier.Dossier, what string) er
 type exportCommand struct {
 	File   string `arg:"" help:"Ship file." type:"path"`
 	Folder string `arg:"" help:"Folder to write; it is made, and must be empty." type:"path"`
+	Book   bool   `help:"Write the book: records, papers, kept files and the ship file, packed so that a changed byte shows."`
+	Day    string `help:"The day that the papers of the book speak of; today when left out." placeholder:"YYYY-MM-DD"`
 }
 
 func (exportCommand) Help() string {
 	return `Writes the whole ship as a folder that opens with no program: one CSV file a kind of record with units in the heads, and ship.txt.
 
-Example:
-  oakum export corran-vey.oakum corran-vey/`
+Examples:
+  oakum export corran-vey.oakum corran-vey/
+  oakum export corran-vey.oakum the-book/ --book`
 }
 
 // Run writes the folder form.
 func (c exportCommand) Run(s streams) error {
-	a, err := reading(context.Background(), c.File)
+	ctx := context.Background()
+	a, err := reading(ctx, c.File)
 	if err != nil {
 		return err
 	}
 	defer a.Close()
+	if c.Book {
+		return c.book(ctx, s, a)
+	}
 	entries, err := os.ReadDir(c.Folder)
 	if err == nil && slices.ContainsFunc(entries, func(e fs.DirEntry) bool { return e.Name() != "" }) {
 		return failure{exitRefused, fmt.Errorf("%s: the folder is not empty: choose a new one", c.Folder)}
 	}
 	d, _ := a.Dossier()
-	if d, err = uncounted(d); err != nil {
+	if d, err = dossier.Uncounted(d); err != nil {
 		return err
 	}
 	if err := dossier.WriteFolder(c.Folder, d); err != nil {
@@ -70,21 +77,6 @@ func (c exportCommand) Run(s streams) error {
 	}
 	fmt.Fprintf(s.out, "%d records written to %s\n", d.Len(), c.Folder)
 	return nil
-}
-
-// uncounted leaves out the version of records that were never corrected: a folder read in and written out again is then the same to the byte.
-func uncounted(d *dossier.Dossier) (*dossier.Dossier, error) {
-	var once []dossier.Record
-	for _, records := range []iter.Seq[dossier.Record]{d.Records(""), d.Withdrawn("")} {
-		for r := range records {
-			if r.Version == 1 {
-				r.Version = 0
-				once = append(once, r)
-			}
-		}
-	}
-	out := d.Clone()
-	return out, out.Put(once...)
 }
 
 type backupCommand struct {
@@ -108,17 +100,20 @@ func (c backupCommand) Run(s streams) error {
 }
 
 type checkCommand struct {
-	File string `arg:"" help:"Ship file, or a folder of CSV files." type:"path"`
+	File string `arg:"" help:"Ship file, a folder of CSV files, or a book." type:"path"`
 	Day  string `help:"The day to look at; today when left out." placeholder:"YYYY-MM-DD"`
 	JSON bool   `help:"Print the findings as JSON."`
 }
 
 func (checkCommand) Help() string {
-	return `Says what is missing, inconsistent, or past its date, each with its place and what to do. Exit status 3 where there is any.`
+	return `Says what is missing, inconsistent, or past its date, each with its place and what to do. Of a book, or any other BagIt bag, it says whether every file is the one that was packed. Exit status 3 where there is any.`
 }
 
 // Run prints the findings.
 func (c checkCommand) Run(s streams) error {
+	if bag.Is(c.File) {
+		return c.bag(s)
+	}
 	a, err := reading(context.Background(), c.File)
 	if err != nil {
 		return err

@@ -4,7 +4,6 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"io/fs"
 	"os"
 	"path/filepath"
 	"reflect"
@@ -14,6 +13,7 @@ import (
 	"oakum/dossier"
 	"oakum/field"
 	"oakum/intake"
+	"oakum/print/book"
 	"oakum/store/sqlite"
 	"oakum/survey"
 )
@@ -49,7 +49,10 @@ Exit status 3 where it landed but some rows did not.`
 // Run brings in every folder and file.
 func (c importCommand) Run(s streams) error {
 	ctx := context.Background()
-	if _, err := os.Stat(c.File); errors.Is(err, fs.ErrNotExist) && !c.Show {
+	if len(c.Data) == 1 && book.Is(c.Data[0]) {
+		return c.book(ctx, s, c.Data[0], missing(c.File) && !c.Show)
+	}
+	if missing(c.File) && !c.Show {
 		st, err := sqlite.Create(ctx, c.File)
 		if err != nil {
 			return err
@@ -99,6 +102,11 @@ func (c importCommand) folder(ctx context.Context, s streams, a *app.App, path s
 	if err != nil {
 		return err
 	}
+	return c.records(ctx, s, a, path, d)
+}
+
+// records lands the records of a folder.
+func (c importCommand) records(ctx context.Context, s streams, a *app.App, path string, d *dossier.Dossier) error {
 	var records []dossier.Record
 	same := 0
 	for r := range d.Records("") {
