@@ -86,11 +86,16 @@ func made(t *testing.T, a *app.App) string {
 	return dir
 }
 
-// TestBookOpensWithNoProgram reads the book with nothing but a text viewer, a PDF reader and SQLite's own shell (or its library where the shell is
-// not installed).
-func TestBookOpensWithNoProgram(t *testing.T) {
+func TestBook(t *testing.T) {
 	a := ship(t)
 	dir := made(t, a)
+	t.Run("opens with no program", func(t *testing.T) { opens(t, a, dir) })
+	t.Run("gives the same dossier", func(t *testing.T) { sameDossier(t, a, dir) })
+	t.Run("is refused", func(t *testing.T) { refusedOnce(t, a, dir) })
+}
+
+// opens reads the book with nothing but a text viewer, a PDF reader and SQLite's own shell (or its library where the shell is not installed).
+func opens(t *testing.T, a *app.App, dir string) {
 	readme := content(t, dir, readMe)
 	for _, w := range []string{"THE BOOK OF", "BRIEF.txt", "do not claim", "sha512sum -c", "An empty cell means that nobody knew"} {
 		if !strings.Contains(readme, w) {
@@ -109,6 +114,11 @@ func TestBookOpensWithNoProgram(t *testing.T) {
 			}
 		}
 	}
+	for name, want := range map[string]string{"data/records/photos.csv": "'=1+1", "data/records/questions.csv": "'-2 or +3?", "data/files/index.csv": "'=cmd.png"} {
+		if said := content(t, dir, name); !strings.Contains(said, want) {
+			t.Errorf("%s lacks %q:\n%s", name, want, said)
+		}
+	}
 	d, _ := a.Dossier()
 	if n := query(t, filepath.Join(dir, database), "SELECT count(*) FROM record WHERE standing"); n != fmt.Sprint(d.Len()) {
 		t.Errorf("the database holds %s records, the ship %d", n, d.Len())
@@ -121,21 +131,8 @@ func TestBookOpensWithNoProgram(t *testing.T) {
 	}
 }
 
-// TestNoSpreadsheetRunsACell: no cell of any table of the book begins with a sign that a spreadsheet takes for a formula, numbers apart.
-func TestNoSpreadsheetRunsACell(t *testing.T) {
-	dir := made(t, ship(t))
-	for name, want := range map[string]string{"data/records/photos.csv": "'=1+1", "data/records/questions.csv": "'-2 or +3?", "data/files/index.csv": "'=cmd.png"} {
-		said := content(t, dir, name)
-		if !strings.Contains(said, want) {
-			t.Errorf("%s lacks %q:\n%s", name, want, said)
-		}
-	}
-}
-
-// TestBookGivesTheSameDossier reads the tables back, and a ship file made of the database in it, and holds both against the ship.
-func TestBookGivesTheSameDossier(t *testing.T) {
-	a := ship(t)
-	dir := made(t, a)
+// sameDossier reads the tables back and holds them against the ship.
+func sameDossier(t *testing.T, a *app.App, dir string) {
 	o, err := Open(dir)
 	if err != nil {
 		t.Fatal(err)
@@ -162,9 +159,8 @@ func TestBookGivesTheSameDossier(t *testing.T) {
 	}
 }
 
-func TestBookIsRefused(t *testing.T) {
-	a := ship(t)
-	dir := made(t, a)
+// refusedOnce writes over the book, then changes a byte of it.
+func refusedOnce(t *testing.T, a *app.App, dir string) {
 	if _, err := Write(context.Background(), dir, a, must(a.Brief("", a.Today())), time.Now()); err == nil || !strings.Contains(err.Error(), "not empty") {
 		t.Errorf("a book was written over another: %v", err)
 	}

@@ -19,6 +19,8 @@ type Opened struct {
 	Dossier  *dossier.Dossier
 	Database string   // path of the ship file in it, "" where there is none
 	Files    []string // paths of the kept files
+
+	tables string // the folder of the tables
 }
 
 // Is tells whether a folder is a book.
@@ -36,8 +38,8 @@ func Open(dir string) (Opened, error) {
 	if len(r.Faults) > 0 {
 		return Opened{}, field.Refuse("book", "%s is not the book that was packed: %s", dir, strings.Join(r.Faults, "; "))
 	}
-	o := Opened{}
-	reading, err := dossier.ReadFolder(os.DirFS(filepath.Join(dir, filepath.FromSlash(records))))
+	o := Opened{tables: filepath.Join(dir, filepath.FromSlash(records))}
+	reading, err := dossier.ReadFolder(os.DirFS(o.tables))
 	if err != nil {
 		return o, err
 	}
@@ -70,12 +72,20 @@ func (o Opened) Agrees(d *dossier.Dossier) error {
 	if err != nil {
 		return err
 	}
-	left := map[string][]byte{}
-	for name, data := range dossier.Files(o.Dossier) {
-		left[name] = data
+	list, err := os.ReadDir(o.tables)
+	if err != nil {
+		return err
+	}
+	left := map[string]bool{}
+	for _, e := range list {
+		left[e.Name()] = true
 	}
 	for name, data := range dossier.Files(d) {
-		if !bytes.Equal(left[name], data) {
+		packed, err := os.ReadFile(filepath.Join(o.tables, name))
+		if err != nil && !errors.Is(err, fs.ErrNotExist) {
+			return err
+		}
+		if !bytes.Equal(packed, data) {
 			return fmt.Errorf("%s of the book does not say what its ship file says", name)
 		}
 		delete(left, name)
