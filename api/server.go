@@ -58,6 +58,7 @@ func (s *Server) register(mux *http.ServeMux) huma.API {
 	s.briefRoutes(v1)
 	s.methodRoutes(v1)
 	s.futuresRoutes(v1)
+	s.dockingRoutes(v1)
 	s.kindRoutes(v1)
 	s.recordRoutes(v1)
 	s.journalRoutes(v1)

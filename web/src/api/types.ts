@@ -72,6 +72,108 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/docking/blocks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What the keel blocks carry, with some left out */
+        get: operations["dock-blocks"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/docking/flooding": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Holes, pumps and water through time */
+        post: operations["flood"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/docking/flooding/table": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Every space, and every pair, open to the sea */
+        get: operations["flood-table"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/docking/sequence": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A docking in water-level steps, and back out */
+        get: operations["dock-sequence"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/docking/shape": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Her hull as triangles */
+        get: operations["hull-shape"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/docking/weights": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** How she floats with weights moved */
+        post: operations["try-weights"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/drawing": {
         parameters: {
             query?: never;
@@ -418,6 +520,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/shell": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What the readings say of the whole shell, and where to measure next */
+        get: operations["shell"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/ship": {
         parameters: {
             query?: never;
@@ -635,6 +754,23 @@ export interface components {
             /** Format: int64 */
             version: number;
         };
+        AssessAgroundPart: {
+            change: string;
+            gm: components["schemas"]["AssessFigure"];
+            left: components["schemas"]["AssessFigure"];
+            reason: string;
+            refloat: components["schemas"]["AssessFigure"];
+            upthrust: components["schemas"]["AssessFigure"];
+            verdict: string;
+        };
+        AssessAnodePlanRow: {
+            alloy: string;
+            count: components["schemas"]["AssessFigure"];
+            enough: string;
+            life: components["schemas"]["AssessFigure"];
+            mass: components["schemas"]["AssessFigure"];
+            says: string;
+        };
         AssessAnodeRow: {
             alloy: string;
             /** Format: int64 */
@@ -648,22 +784,90 @@ export interface components {
             seen: string;
             share: components["schemas"]["AssessFigure"];
         };
+        AssessBallastRow: {
+            again: string;
+            dock: string;
+            gm: components["schemas"]["AssessFigure"];
+            line_aft: components["schemas"]["AssessFigure"];
+            line_fwd: components["schemas"]["AssessFigure"];
+            list: components["schemas"]["AssessFigure"];
+            moved: components["schemas"]["AssessFigure"];
+            moves: components["schemas"]["AssessMoveRow"][];
+            name: string;
+            places: components["schemas"]["AssessPlaceRow"][];
+            reason: string;
+            short: string;
+            trim: components["schemas"]["AssessFigure"];
+            verdict: string;
+        };
+        AssessBearingRow: {
+            change: components["schemas"]["AssessFigure"];
+            force: components["schemas"]["AssessFigure"];
+            name: string;
+        };
+        AssessBerthPart: {
+            aground: components["schemas"]["AssessAgroundPart"];
+            change: string;
+            days: components["schemas"]["AssessUnderDay"][];
+            hours: components["schemas"]["AssessFigure"];
+            leave: components["schemas"]["AssessLeaveRow"][];
+            /** Format: int64 */
+            leaves: number;
+            lowest: components["schemas"]["AssessFigure"];
+            name: string;
+            place: string;
+            places: components["schemas"]["AssessUnderPlace"][];
+            reason: string;
+            short: string;
+            verdict: string;
+            wanted: components["schemas"]["AssessFigure"];
+            when: string;
+        };
         AssessBidRow: {
             /** Format: int64 */
             blanks: number;
             day_rate: components["schemas"]["AssessFigure"];
             days: components["schemas"]["AssessFigure"];
+            evaluated: components["schemas"]["AssessFigure"];
             exclusions_cost: components["schemas"]["AssessFigure"];
+            /** Format: int64 */
+            filled: number;
             id: string;
             left_out: string;
             /** Format: int64 */
             lines: number;
             lump: components["schemas"]["AssessFigure"];
+            p80: components["schemas"]["AssessFigure"];
             state: string;
             total_as_written: components["schemas"]["AssessFigure"];
             tow: components["schemas"]["AssessFigure"];
             valid_until: string;
             yard: string;
+        };
+        AssessBlockBar: {
+            /** Format: double */
+            force: number;
+            /** Format: double */
+            line: number;
+            /** Format: int64 */
+            number: number;
+            state: string;
+            /** Format: double */
+            x: number;
+        };
+        AssessBlockRow: {
+            aft: components["schemas"]["AssessFigure"];
+            blocks: components["schemas"]["AssessBlockBar"][];
+            change: string;
+            dock: string;
+            fwd: components["schemas"]["AssessFigure"];
+            limit: components["schemas"]["AssessFigure"];
+            line: components["schemas"]["AssessFigure"];
+            name: string;
+            peak: components["schemas"]["AssessFigure"];
+            reason: string;
+            used: components["schemas"]["AssessFigure"];
+            verdict: string;
         };
         AssessBoardPaper: {
             day: string;
@@ -708,11 +912,36 @@ export interface components {
             voices: components["schemas"]["AssessVoiceRow"][];
             weighed: components["schemas"]["AssessWeighedRow"][];
         };
+        AssessClashRow: {
+            about: string;
+            by: string;
+            edit: string;
+            field: string;
+            id: string;
+            kind: string;
+            made: string;
+            of: string;
+            of_kind: string;
+            stands: string;
+            who: string;
+        };
         AssessClearanceRow: {
             name: string;
             state: string;
             there: components["schemas"]["AssessFigure"];
             want: components["schemas"]["AssessFigure"];
+        };
+        AssessCoatingRow: {
+            age: components["schemas"]["AssessFigure"];
+            area: components["schemas"]["AssessFigure"];
+            bare: components["schemas"]["AssessFigure"];
+            condition: string;
+            film: string;
+            id: string;
+            litres: components["schemas"]["AssessFigure"];
+            packs: components["schemas"]["AssessFigure"];
+            system: string;
+            zone: string;
         };
         AssessCourseRow: {
             bronze_off: components["schemas"]["AssessFigure"];
@@ -754,6 +983,12 @@ export interface components {
             side: string;
             strake: string;
         };
+        AssessCriterionRow: {
+            area: components["schemas"]["AssessFigure"];
+            criterion: string;
+            plates: components["schemas"]["AssessFigure"];
+            steel: components["schemas"]["AssessFigure"];
+        };
         AssessDecidedRow: {
             date: string;
             id: string;
@@ -789,6 +1024,34 @@ export interface components {
             who: string;
             why: string;
         };
+        AssessDemandRow: {
+            area: components["schemas"]["AssessFigure"];
+            bare: components["schemas"]["AssessFigure"];
+            current: components["schemas"]["AssessFigure"];
+            metal: string;
+            share: components["schemas"]["AssessFigure"];
+            zone: string;
+        };
+        AssessDockBlocks: {
+            aft: components["schemas"]["AssessFigure"];
+            /** Format: double */
+            before: number | null;
+            blocks: components["schemas"]["AssessBlockBar"][];
+            change: string;
+            dock: string;
+            fwd: components["schemas"]["AssessFigure"];
+            knuckle: components["schemas"]["AssessKnuckleOn"][];
+            /** Format: double */
+            length: number;
+            limit: components["schemas"]["AssessFigure"];
+            line: components["schemas"]["AssessFigure"];
+            name: string;
+            peak: components["schemas"]["AssessFigure"];
+            reason: string;
+            used: components["schemas"]["AssessFigure"];
+            verdict: string;
+            without: number[];
+        };
         AssessDockDayRow: {
             date: string;
             /** Format: int64 */
@@ -805,20 +1068,106 @@ export interface components {
             change: string;
             clearances: components["schemas"]["AssessClearanceRow"][];
             id: string;
+            kind: string;
             line: components["schemas"]["AssessFigure"];
             name: string;
+            neap: components["schemas"]["AssessFigure"];
             reason: string;
+            spring: components["schemas"]["AssessFigure"];
             tide: components["schemas"]["AssessFigure"];
             verdict: string;
             windows: components["schemas"]["AssessWindowRow"][];
         };
+        AssessDockSequence: {
+            change: string;
+            change_undocking: string;
+            dock: string;
+            /** Format: double */
+            float: number;
+            /** Format: double */
+            gm_required: number;
+            /** Format: double */
+            instability: number;
+            /** Format: double */
+            keel_aft: number;
+            /** Format: double */
+            keel_fwd: number;
+            /** Format: double */
+            kg: number;
+            /** Format: double */
+            landing: number;
+            /** Format: double */
+            lbp: number;
+            /** Format: double */
+            limit: number | null;
+            name: string;
+            reason: string;
+            reason_undocking: string;
+            sheet: string;
+            /** Format: double */
+            slope: number;
+            /** Format: double */
+            stable: number;
+            stages: components["schemas"]["AssessDockStage"][];
+            /** Format: double */
+            touch: number;
+            /** Format: double */
+            trim: number;
+            verdict: string;
+            verdict_undocking: string;
+            warnings: string[];
+        };
+        AssessDockStage: {
+            /** Format: double */
+            block: number | null;
+            /** Format: double */
+            draft_aft: number;
+            /** Format: double */
+            draft_fwd: number;
+            /** Format: double */
+            gm: number;
+            /** Format: double */
+            level: number;
+            /** Format: double */
+            line_aft: number;
+            /** Format: double */
+            line_fwd: number;
+            mark: string;
+            /** Format: double */
+            moment: number;
+            /** Format: double */
+            upthrust: number;
+            way: string;
+        };
         AssessDockingPage: {
             afloat: components["schemas"]["AssessFigure"][];
+            ballast: components["schemas"]["AssessBallastRow"][];
+            berth: components["schemas"]["AssessBerthPart"];
+            blocks: components["schemas"]["AssessBlockRow"][];
             cautions: string[];
             docks: components["schemas"]["AssessDockRow"][];
+            flooding: components["schemas"]["AssessFloodingPart"];
             heading: string[];
             landing: components["schemas"]["AssessLandingRow"][];
             missing: components["schemas"]["AssessNotice"][];
+            ready: components["schemas"]["AssessReadyRow"][];
+            side: components["schemas"]["AssessSideRow"][];
+            tows: components["schemas"]["AssessTowRow"][];
+            undocking: components["schemas"]["AssessWeightLeft"][];
+            weights: components["schemas"]["AssessWeightsPart"];
+        };
+        AssessDoublerRow: {
+            area: components["schemas"]["AssessFigure"];
+            behind: components["schemas"]["AssessFigure"];
+            edges: string;
+            fitted: string;
+            id: string;
+            least: components["schemas"]["AssessFigure"];
+            name: string;
+            place: string;
+            rate: components["schemas"]["AssessFigure"];
+            /** Format: int64 */
+            readings: number;
         };
         AssessDraftRow: {
             audience: string;
@@ -852,6 +1201,13 @@ export interface components {
             outline: number[][];
             waterlines: components["schemas"]["AssessDrawnLine"][];
         };
+        AssessDrawnPoint: {
+            name: string;
+            /** Format: double */
+            size: number;
+            /** Format: double */
+            x: number;
+        };
         AssessDrawnProfile: {
             deck: number[][];
             outline: number[][];
@@ -861,6 +1217,16 @@ export interface components {
             points: number[][];
             /** Format: double */
             x: number;
+        };
+        AssessDrawnSegment: {
+            /** Format: double */
+            diameter: number;
+            tail: boolean;
+            wet: boolean;
+            /** Format: double */
+            x0: number;
+            /** Format: double */
+            x1: number;
         };
         AssessDrawnShell: {
             edge: number[][];
@@ -942,6 +1308,80 @@ export interface components {
             what: string;
             when: string;
         };
+        AssessFloodCase: {
+            change: string;
+            end: components["schemas"]["AssessFigure"][];
+            events: components["schemas"]["AssessFloodEvent"][];
+            moments: components["schemas"]["AssessFloodMoment"][];
+            /** Format: double */
+            pumped: number;
+            reason: string;
+            sheet: string;
+            spaces: string[];
+            verdict: string;
+            warnings: string[];
+        };
+        AssessFloodEvent: {
+            /** Format: double */
+            hours: number;
+            what: string;
+            /** Format: int64 */
+            worry: number;
+        };
+        AssessFloodHole: {
+            /**
+             * Format: double
+             * @description area, mm2; 0 leaves the space open to the sea
+             */
+            area: number;
+            /** @description ID of the space */
+            space: string;
+            /**
+             * Format: double
+             * @description m forward of the after perpendicular; the middle of the space when left out
+             */
+            x?: number;
+            /**
+             * Format: double
+             * @description m to port
+             */
+            y?: number;
+            /**
+             * Format: double
+             * @description m above the baseline; the bottom of the space when left out
+             */
+            z?: number;
+        };
+        AssessFloodMoment: {
+            /** Format: double */
+            draft_aft: number;
+            /** Format: double */
+            draft_fwd: number;
+            /** Format: double */
+            flow: number;
+            /** Format: double */
+            heel: number;
+            /** Format: double */
+            hours: number;
+            levels: number[];
+            /** Format: double */
+            margin: number | null;
+            /** Format: double */
+            water: number;
+        };
+        AssessFloodPump: {
+            id: string;
+            kind: string;
+            moves: components["schemas"]["AssessFigure"];
+            name: string;
+            power: string;
+            spaces: string;
+        };
+        AssessFloodReady: {
+            holes: components["schemas"]["AssessFloodHole"][];
+            name: string;
+            why: string;
+        };
         AssessFloodRow: {
             draft: components["schemas"]["AssessFigure"];
             fate: string;
@@ -949,6 +1389,32 @@ export interface components {
             heel: components["schemas"]["AssessFigure"];
             margin: components["schemas"]["AssessFigure"];
             spaces: string;
+        };
+        AssessFloodSpace: {
+            /** Format: double */
+            alarm: number | null;
+            /** Format: double */
+            critical: number | null;
+            id: string;
+            into: string[];
+            kind: string;
+            name: string;
+            why: string;
+        };
+        AssessFloodTrial: {
+            holes: components["schemas"]["AssessFloodHole"][];
+            /**
+             * Format: double
+             * @description how long to look; 24 when left out
+             */
+            hours?: number;
+            /** @description IDs of the pumps that run from the first minute */
+            pumps?: string[];
+        };
+        AssessFloodingPart: {
+            cases: components["schemas"]["AssessFloodReady"][];
+            pumps: components["schemas"]["AssessFloodPump"][];
+            spaces: components["schemas"]["AssessFloodSpace"][];
         };
         AssessFlowRow: {
             amount: components["schemas"]["AssessFigure"];
@@ -1003,7 +1469,10 @@ export interface components {
             age: components["schemas"]["AssessFigure"];
             chance: components["schemas"]["AssessFigure"];
             cover: string;
+            crush: components["schemas"]["AssessFigure"];
             id: string;
+            leak: components["schemas"]["AssessFigure"];
+            margin: components["schemas"]["AssessFigure"];
             name: string;
             order: components["schemas"]["AssessFigure"];
             packed: string;
@@ -1018,10 +1487,36 @@ export interface components {
             own_money_lacking: components["schemas"]["AssessFigure"];
             to_come: components["schemas"]["AssessFigure"];
         };
+        AssessHappening: {
+            /** Format: int64 */
+            count: number;
+            date: string;
+            id: string;
+            kind: string;
+            sort: string;
+            /** Format: double */
+            until?: number;
+            what: string;
+            /** Format: int64 */
+            worry: number;
+            /** Format: double */
+            year: number;
+        };
         AssessHazardRow: {
             id: string;
             material: string;
             place: string;
+            state: string;
+        };
+        AssessHeavyRow: {
+            ground: components["schemas"]["AssessFigure"];
+            id: string;
+            in_water: components["schemas"]["AssessFigure"];
+            mass: components["schemas"]["AssessFigure"];
+            name: string;
+            says: string;
+            sling: components["schemas"]["AssessFigure"];
+            stands: string;
             state: string;
         };
         AssessHydroRow: {
@@ -1043,6 +1538,7 @@ export interface components {
         AssessInDockPage: {
             blocks: components["schemas"]["AssessLandedRow"][];
             changes: components["schemas"]["AssessChangeRow"][];
+            clashes: components["schemas"]["AssessClashRow"][];
             deadlines: components["schemas"]["AssessNotice"][];
             decided: components["schemas"]["AssessDecidedRow"][];
             found: components["schemas"]["AssessFoundRow"][];
@@ -1065,6 +1561,14 @@ export interface components {
             kind: string;
             what: string;
         };
+        AssessKnuckleOn: {
+            /** Format: int64 */
+            blocks: number;
+            /** Format: double */
+            force: number;
+            /** Format: double */
+            used: number | null;
+        };
         AssessLandedRow: {
             /** Format: int64 */
             block: number;
@@ -1075,14 +1579,24 @@ export interface components {
         };
         AssessLandingRow: {
             change: string;
+            dock: string;
             draft: components["schemas"]["AssessFigure"];
             gm: components["schemas"]["AssessFigure"];
+            hand_gm: components["schemas"]["AssessFigure"];
+            hand_margin: components["schemas"]["AssessFigure"];
+            hand_upthrust: components["schemas"]["AssessFigure"];
+            hand_verdict: string;
             margin: components["schemas"]["AssessFigure"];
             reason: string;
             trim_max: components["schemas"]["AssessFigure"];
             upthrust: components["schemas"]["AssessFigure"];
             verdict: string;
+            way: string;
             what: string;
+        };
+        AssessLeaveRow: {
+            end: string;
+            start: string;
         };
         AssessLitRow: {
             answer_by: string;
@@ -1096,6 +1610,14 @@ export interface components {
             state: string;
             trigger: string;
             who: string;
+        };
+        AssessLogPoint: {
+            /** Format: double */
+            current?: number;
+            /** Format: double */
+            potential?: number;
+            /** Format: double */
+            year: number;
         };
         AssessLookRow: {
             days: components["schemas"]["AssessFigure"];
@@ -1162,6 +1684,25 @@ export interface components {
             signing?: components["schemas"]["AssessFigure"];
             signing_if?: components["schemas"]["AssessFigure"];
         };
+        AssessMoveRow: {
+            from: string;
+            mass: components["schemas"]["AssessFigure"];
+            to: string;
+            what: string;
+        };
+        AssessNextPlace: {
+            chance: components["schemas"]["AssessFigure"];
+            expected: components["schemas"]["AssessFigure"];
+            /** Format: double */
+            girth: number;
+            limit: components["schemas"]["AssessFigure"];
+            /** Format: int64 */
+            number: number;
+            place: string;
+            why: string;
+            /** Format: double */
+            x: number;
+        };
         AssessNotice: {
             do?: string;
             due?: string;
@@ -1177,6 +1718,7 @@ export interface components {
         AssessOpeningRow: {
             alarm: components["schemas"]["AssessFigure"];
             barriers: string;
+            blank: components["schemas"]["AssessFigure"];
             critical: components["schemas"]["AssessFigure"];
             flow: components["schemas"]["AssessFigure"];
             function: string;
@@ -1209,6 +1751,11 @@ export interface components {
             hours: components["schemas"]["AssessFigure"];
             to: string;
         };
+        AssessPaintingPart: {
+            dew: components["schemas"]["AssessFigure"][];
+            hours: components["schemas"]["AssessFigure"][];
+            says: string[];
+        };
         AssessPartRow: {
             closed_by: string;
             fate: string;
@@ -1228,6 +1775,14 @@ export interface components {
             taken_off: string;
             terms: string;
             where: string;
+        };
+        AssessPlaceRow: {
+            id: string;
+            in: components["schemas"]["AssessFigure"];
+            kind: string;
+            more: components["schemas"]["AssessFigure"];
+            name: string;
+            note: string;
         };
         AssessPlanFuture: {
             cost: components["schemas"]["AssessFigure"];
@@ -1284,6 +1839,20 @@ export interface components {
             reserve: components["schemas"]["AssessFigure"];
             restricted: string;
         };
+        AssessPotentialSurvey: {
+            current: string;
+            date: string;
+            electrode: string;
+            flags: string;
+            /** Format: int64 */
+            over: number;
+            /** Format: int64 */
+            readings: number;
+            strongest: components["schemas"]["AssessFigure"];
+            /** Format: int64 */
+            under: number;
+            weakest: components["schemas"]["AssessFigure"];
+        };
         AssessProgressRow: {
             activity: string;
             finished: string;
@@ -1295,6 +1864,29 @@ export interface components {
             took: components["schemas"]["AssessFigure"];
             waits_for: string;
         };
+        AssessProtectedSpan: {
+            /** Format: double */
+            from: number;
+            state: string;
+            text: string;
+            /** Format: double */
+            to: number;
+        };
+        AssessProtectionPart: {
+            anode_plan: components["schemas"]["AssessAnodePlanRow"][];
+            asked: components["schemas"]["AssessFigure"][];
+            demand: components["schemas"]["AssessDemandRow"][];
+            findings: components["schemas"]["AssessNotice"][];
+            log: components["schemas"]["AssessFigure"][];
+            points: components["schemas"]["AssessLogPoint"][];
+            rates: components["schemas"]["AssessRateSpan"][];
+            says: string[];
+            set: components["schemas"]["AssessFigure"][];
+            spans: components["schemas"]["AssessProtectedSpan"][];
+            stations: components["schemas"]["AssessStationRow"][];
+            surveys: components["schemas"]["AssessPotentialSurvey"][];
+            water: components["schemas"]["AssessFigure"][];
+        };
         AssessQuestionRow: {
             answer: string;
             answered: string;
@@ -1302,6 +1894,30 @@ export interface components {
             audience: string;
             id: string;
             question: string;
+        };
+        AssessRateSpan: {
+            /** Format: double */
+            bare_share: number;
+            /** Format: double */
+            from: number;
+            /** Format: int64 */
+            places: number;
+            rate: components["schemas"]["AssessFigure"];
+            /** Format: double */
+            to: number;
+        };
+        AssessReadyRow: {
+            done: string;
+            due: string;
+            evidence: string;
+            for: string;
+            id: string;
+            item: string;
+            kind: string;
+            tow: string;
+            who: string;
+            /** Format: int64 */
+            worry: number;
         };
         AssessRecordPage: {
             board: components["schemas"]["AssessBoardPaper"];
@@ -1315,6 +1931,25 @@ export interface components {
             questions: components["schemas"]["AssessQuestionRow"][];
             reviews: components["schemas"]["AssessReviewRow"][];
             updates: components["schemas"]["AssessUpdateRow"][];
+        };
+        AssessRenewalPart: {
+            criteria: components["schemas"]["AssessCriterionRow"][];
+            plates: components["schemas"]["AssessRenewalRow"][];
+            unseen: components["schemas"]["AssessFigure"][];
+        };
+        AssessRenewalRow: {
+            area: components["schemas"]["AssessFigure"];
+            by_20: string;
+            by_25: string;
+            by_30: string;
+            head_limit: components["schemas"]["AssessFigure"];
+            id: string;
+            lost: components["schemas"]["AssessFigure"];
+            place: string;
+            plate: string;
+            /** Format: int64 */
+            readings: number;
+            steel: components["schemas"]["AssessFigure"];
         };
         AssessReviewRow: {
             date: string;
@@ -1354,6 +1989,96 @@ export interface components {
             score: components["schemas"]["AssessFigure"];
             worst_to_best: string;
         };
+        AssessShaftCase: {
+            bearings: components["schemas"]["AssessBearingRow"][];
+            case: string;
+            curve: number[][];
+            lifts: string[];
+            sheet: string;
+            tip: components["schemas"]["AssessFigure"];
+            total: components["schemas"]["AssessFigure"];
+            why: string;
+        };
+        AssessShaftDrawn: {
+            bearings: components["schemas"]["AssessDrawnPoint"][];
+            bodies: components["schemas"]["AssessDrawnPoint"][];
+            /** Format: double */
+            gland?: number;
+            segments: components["schemas"]["AssessDrawnSegment"][];
+            tube?: number[];
+        };
+        AssessShaftRow: {
+            cases: components["schemas"]["AssessShaftCase"][];
+            drawn: components["schemas"]["AssessShaftDrawn"];
+            gaining: string[];
+            id: string;
+            missing: string;
+            name: string;
+            order: string[];
+            side: string;
+            state: string;
+        };
+        AssessShape: {
+            blocks: number[];
+            /** Format: double */
+            draft_aft: number;
+            /** Format: double */
+            draft_fwd: number;
+            /** Format: double */
+            lbp: number;
+            spaces: components["schemas"]["AssessDrawnSpace"][];
+            triangles: number[];
+            vertices: number[];
+        };
+        AssessShellCell: {
+            /** Format: double */
+            below: number;
+            /** Format: double */
+            girth: number;
+            /** Format: double */
+            lost: number;
+            /** Format: double */
+            sd: number;
+            state: string;
+            /** Format: double */
+            x: number;
+        };
+        AssessShellMap: {
+            below: components["schemas"]["AssessFigure"];
+            /** Format: double */
+            cell_girth: number;
+            /** Format: double */
+            cell_x: number;
+            cells: components["schemas"]["AssessShellCell"][];
+            next: components["schemas"]["AssessNextPlace"][];
+            readings: components["schemas"]["AssessShellSpot"][];
+            says: string[];
+            share: components["schemas"]["AssessFigure"];
+            sheet: string;
+            zones: components["schemas"]["AssessShellZone"][];
+        };
+        AssessShellSpot: {
+            /** Format: double */
+            girth: number;
+            id: string;
+            /** Format: double */
+            lost: number;
+            text: string;
+            /** Format: int64 */
+            worry: number;
+            /** Format: double */
+            x: number;
+        };
+        AssessShellZone: {
+            held: string;
+            mean: components["schemas"]["AssessFigure"];
+            range_along: components["schemas"]["AssessFigure"];
+            range_round: components["schemas"]["AssessFigure"];
+            /** Format: int64 */
+            readings: number;
+            spread: components["schemas"]["AssessFigure"];
+            zone: string;
+        };
         AssessShipPage: {
             heading: string[];
             hydrostatics: components["schemas"]["AssessHydroRow"][];
@@ -1361,18 +2086,52 @@ export interface components {
             missing: components["schemas"]["AssessNotice"][];
             particulars: components["schemas"]["AssessFigure"][];
         };
+        AssessSideRow: {
+            change: string;
+            dock: string;
+            each: components["schemas"]["AssessFigure"];
+            factor: components["schemas"]["AssessFigure"];
+            lee: components["schemas"]["AssessFigure"];
+            name: string;
+            reason: string;
+            spread: components["schemas"]["AssessFigure"];
+            verdict: string;
+            wind: components["schemas"]["AssessFigure"];
+        };
         AssessStandingPage: {
             anodes: components["schemas"]["AssessAnodeRow"][];
+            coatings: components["schemas"]["AssessCoatingRow"][];
             coverage: components["schemas"]["AssessCoverageRow"][];
+            doublers: components["schemas"]["AssessDoublerRow"][];
             glands: components["schemas"]["AssessGlandRow"][];
             heading: string[];
+            heavy: components["schemas"]["AssessHeavyRow"][];
             missing: components["schemas"]["AssessNotice"][];
             never_seen: components["schemas"]["AssessNotice"][];
             openings: components["schemas"]["AssessOpeningRow"][];
+            painting: components["schemas"]["AssessPaintingPart"];
             plates: components["schemas"]["AssessPlateRow"][];
+            protection: components["schemas"]["AssessProtectionPart"];
+            renewal: components["schemas"]["AssessRenewalPart"];
             repairs: components["schemas"]["AssessNotice"][];
+            shafts: components["schemas"]["AssessShaftRow"][];
+            time_line: components["schemas"]["AssessHappening"][];
             weight: components["schemas"]["AssessWeightTrend"];
             worst: components["schemas"]["AssessFigure"][];
+            zones: components["schemas"]["AssessZoneRow"][];
+        };
+        AssessStationRow: {
+            id: string;
+            level: string;
+            place: string;
+            read: components["schemas"]["AssessFigure"];
+            side: string;
+            silver: components["schemas"]["AssessFigure"];
+            verdict: string;
+            /** Format: double */
+            x: number;
+            /** Format: double */
+            z: number;
         };
         AssessStory: {
             end: string;
@@ -1395,6 +2154,27 @@ export interface components {
             matter: string;
             swing_now: components["schemas"]["AssessFigure"];
         };
+        AssessTowRow: {
+            date: string;
+            fastest: components["schemas"]["AssessFigure"];
+            hold: components["schemas"]["AssessFigure"];
+            id: string;
+            kind: string;
+            limits: string;
+            line: components["schemas"]["AssessFigure"];
+            name: string;
+            pull: components["schemas"]["AssessFigure"];
+            pull_off: components["schemas"]["AssessFigure"];
+            reason: string;
+            refuge: string;
+            route: string;
+            share: components["schemas"]["AssessFigure"];
+            total: components["schemas"]["AssessFigure"];
+            tug: string;
+            under_way: components["schemas"]["AssessFigure"];
+            verdict: string;
+            without: components["schemas"]["AssessFigure"];
+        };
         AssessTriggerRow: {
             agreed: string;
             chance: components["schemas"]["AssessFigure"];
@@ -1408,6 +2188,17 @@ export interface components {
             sentence: string;
             state: string;
             who: string;
+        };
+        AssessUnderDay: {
+            day: string;
+            /** Format: double */
+            water: number;
+        };
+        AssessUnderPlace: {
+            name: string;
+            water: components["schemas"]["AssessFigure"];
+            /** Format: double */
+            x: number;
         };
         AssessUpdateRow: {
             audience: string;
@@ -1447,6 +2238,36 @@ export interface components {
             /** Format: int64 */
             voices_for: number;
         };
+        AssessWeightLeft: {
+            id: string;
+            kind: string;
+            mass: components["schemas"]["AssessFigure"];
+            name: string;
+            plan: boolean;
+        };
+        AssessWeightMove: {
+            /**
+             * Format: double
+             * @description t, on board positive, off negative
+             */
+            mass: number;
+            name?: string;
+            /**
+             * Format: double
+             * @description m forward of the after perpendicular
+             */
+            x: number;
+            /**
+             * Format: double
+             * @description m to port
+             */
+            y?: number;
+            /**
+             * Format: double
+             * @description m above the baseline
+             */
+            z: number;
+        };
         AssessWeightPoint: {
             date: string;
             /** Format: double */
@@ -1457,16 +2278,45 @@ export interface components {
             /** Format: double */
             year: number;
         };
+        AssessWeightRow: {
+            added: string;
+            group: string;
+            id: string;
+            kind: string;
+            lcg: components["schemas"]["AssessFigure"];
+            mass: components["schemas"]["AssessFigure"];
+            name: string;
+            tcg: components["schemas"]["AssessFigure"];
+            vcg: components["schemas"]["AssessFigure"];
+        };
         AssessWeightTrend: {
             gain: components["schemas"]["AssessFigure"];
             points: components["schemas"]["AssessWeightPoint"][];
             sentence: string;
         };
+        AssessWeightTrial: {
+            before: components["schemas"]["AssessFigure"][];
+            exact: components["schemas"]["AssessFigure"][];
+            hand: components["schemas"]["AssessFigure"][];
+            reason: string;
+            verdict: string;
+        };
+        AssessWeightsPart: {
+            by_drafts: components["schemas"]["AssessFigure"];
+            centre: components["schemas"]["AssessFigure"];
+            height: components["schemas"]["AssessFigure"];
+            rows: components["schemas"]["AssessWeightRow"][];
+            sum: components["schemas"]["AssessFigure"];
+            unexplained: components["schemas"]["AssessFigure"];
+        };
         AssessWindowRow: {
             end: string;
             /** Format: double */
             highest: number;
+            /** Format: double */
+            over: number;
             start: string;
+            yard: boolean;
         };
         AssessYearPoint: {
             /** Format: double */
@@ -1479,6 +2329,20 @@ export interface components {
             water: number;
             /** Format: int64 */
             year: number;
+        };
+        AssessZoneRow: {
+            deepest: components["schemas"]["AssessFigure"];
+            expected: components["schemas"]["AssessFigure"];
+            exposure: string;
+            least: components["schemas"]["AssessFigure"];
+            /** Format: int64 */
+            plates: number;
+            rate: components["schemas"]["AssessFigure"];
+            /** Format: int64 */
+            read: number;
+            says: string;
+            through: components["schemas"]["AssessFigure"];
+            zone: string;
         };
         BriefAnswer: {
             choices: components["schemas"]["AssessChoicesPage"];
@@ -1927,6 +2791,236 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["DockAnswer"];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    "dock-blocks": {
+        parameters: {
+            query: {
+                /** @description the day to look at, as YYYY-MM-DD; today when left out */
+                day?: string;
+                /** @description the plan to assume; the plan in force when left out */
+                plan?: string;
+                /** @description ID of the dock */
+                dock: string;
+                /** @description numbers of the blocks left out, counted from 1 aft */
+                without?: number[];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AssessDockBlocks"];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    flood: {
+        parameters: {
+            query?: {
+                /** @description the day to look at, as YYYY-MM-DD; today when left out */
+                day?: string;
+                /** @description the plan to assume; the plan in force when left out */
+                plan?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AssessFloodTrial"];
+            };
+        };
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AssessFloodCase"];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    "flood-table": {
+        parameters: {
+            query?: {
+                /** @description the day to look at, as YYYY-MM-DD; today when left out */
+                day?: string;
+                /** @description the plan to assume; the plan in force when left out */
+                plan?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AssessFloodRow"][];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    "dock-sequence": {
+        parameters: {
+            query: {
+                /** @description the day to look at, as YYYY-MM-DD; today when left out */
+                day?: string;
+                /** @description the plan to assume; the plan in force when left out */
+                plan?: string;
+                /** @description ID of the dock */
+                dock: string;
+                /** @description stern first */
+                stern?: boolean;
+                /** @description trim by the stern, m; as the marks say when left out */
+                trim?: string;
+                /** @description height of her centre of gravity, m; as entered when left out */
+                kg?: string;
+                /** @description how much deeper the blocks lie aft than forward over her length, m; by the dock's record when left out */
+                slope?: string;
+                /** @description IDs of courses and works whose weights are moved in dock */
+                changes?: string[];
+                /** @description step of the water level, m; 0.1 when left out */
+                step?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AssessDockSequence"];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    "hull-shape": {
+        parameters: {
+            query?: {
+                /** @description the day to look at, as YYYY-MM-DD; today when left out */
+                day?: string;
+                /** @description the plan to assume; the plan in force when left out */
+                plan?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AssessShape"];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    "try-weights": {
+        parameters: {
+            query?: {
+                /** @description the day to look at, as YYYY-MM-DD; today when left out */
+                day?: string;
+                /** @description the plan to assume; the plan in force when left out */
+                plan?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AssessWeightMove"][];
+            };
+        };
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AssessWeightTrial"];
                 };
             };
             /** @description Error */
@@ -2855,6 +3949,40 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["CalcSheet"];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    shell: {
+        parameters: {
+            query?: {
+                /** @description the day to look at, as YYYY-MM-DD; today when left out */
+                day?: string;
+                /** @description the plan to assume; the plan in force when left out */
+                plan?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AssessShellMap"];
                 };
             };
             /** @description Error */
