@@ -99,6 +99,24 @@ func (s *Server) shipRoutes(api huma.API) {
 			}
 			return answer(d), problem(err)
 		})
+	huma.Register(api, huma.Operation{OperationID: "shell", Method: http.MethodGet, Path: "/shell", Summary: "What the readings say of the whole shell, and where to measure next", Tags: []string{"brief"}},
+		func(_ context.Context, q *AsOf) (*body[*assess.ShellMap], error) {
+			b, err := s.briefAsOf(*q)
+			if err != nil {
+				return nil, err
+			}
+			m, err := b.Shell()
+			var unknown *field.Error
+			if errors.As(err, &unknown) {
+				return answer(unmapped(unknown.Error())), nil
+			}
+			return answer(m), problem(err)
+		})
+}
+
+// unmapped is the map of a shell that nothing is known of.
+func unmapped(why string) *assess.ShellMap {
+	return &assess.ShellMap{Says: []string{why}, Cells: []assess.ShellCell{}, Readings: []assess.ShellSpot{}, Next: []assess.NextPlace{}, Zones: []assess.ShellZone{}}
 }
 
 // undrawn is the drawing of a ship whose lines are not entered yet: nothing known is an answer, not a fault of the request.
