@@ -35,7 +35,8 @@ type MoneyPage struct {
 	total  estimate.EstimateOut
 	priced bool // the estimate could be drawn up
 
-	signable *float64 // what can be signed for today
+	signable *float64              // what can be signed for today
+	must     *estimate.EstimateOut // the works that must be done, with what they need
 }
 
 // moneyPage takes the pages made so far, as the worth of a work lies in the parts it treats.

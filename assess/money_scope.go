@@ -238,11 +238,10 @@ func (c *inquiry) scopeRows(p *MoneyPage, s *scoping) {
 
 // shortOfMoney says that the works that must be done cost more than there is; or why else no choice can be made.
 func (c *inquiry) shortOfMoney(p *MoneyPage, err error) string {
-	must, ok := c.mustEstimate()
-	if !ok || p.signable == nil || must.P50 <= *p.signable {
+	if p.must == nil || p.signable == nil || p.must.P50 <= *p.signable {
 		return sentence(refusalWords(err))
 	}
-	return "The works that must be done, with what they need, cost " + quantity.Range(must.P10, must.P90, c.currency()) + ", eight times in ten: more than can be signed for."
+	return "The works that must be done, with what they need, cost " + quantity.Range(p.must.P10, p.must.P90, c.currency()) + ", eight times in ten: more than can be signed for."
 }
 
 func nowOrder(r ScopeRow) int {

@@ -67,6 +67,7 @@ func (c *inquiry) signIn(p *MoneyPage) money.SignIn {
 		in.Scopes = append(in.Scopes, scopePrice("the plan in force", p.total))
 	}
 	if out, ok := c.mustEstimate(); ok {
+		p.must = &out
 		in.Scopes = append(in.Scopes, scopePrice("the works that must be done", out))
 	}
 	in.Receipts = c.givingSoFar()
