@@ -1,6 +1,8 @@
 package print
 
 import (
+	"fmt"
+
 	"oakum/assess"
 	"oakum/calc"
 	"oakum/print/page"
@@ -10,22 +12,28 @@ var board = Paper{
 	Name: "board", Title: "Board paper", For: "trustees: one page to decide from, and an annex", Needs: always,
 	make: func(d *page.Document, b *assess.Brief) {
 		var r references
-		d.OnOnePage(func(d *page.Document) {
+		d.OnOnePage(func(d *page.Document, short bool) {
 			r = references{}
-			boardPage(d, b.Record.Board, &r)
+			boardPage(d, b.Record.Board, &r, short)
 		})
 		boardAnnex(d, b, &r)
 	},
 }
 
 // boardPage is the one page.
-func boardPage(d *page.Document, p assess.BoardPaper, r *references) {
+func boardPage(d *page.Document, p assess.BoardPaper, r *references, short bool) {
+	some := func(lines []string, most int) []string {
+		if !short || len(lines) <= most {
+			return lines
+		}
+		return append(append([]string{}, lines[:most]...), fmt.Sprintf("And %d more, in the annex.", len(lines)-most))
+	}
 	d.Cautions([]string{calc.Screening.Text()})
 	d.Heading("Where we are")
-	d.List(p.Where)
+	d.List(some(p.Where, 3))
 	r.figures(d, p.Worst)
 	d.Heading(changed(p.Since))
-	d.List(orSay(p.Changed, "Nothing was seen, decided or received."))
+	d.List(orSay(some(p.Changed, 2), "Nothing was seen, decided or received."))
 	d.Heading("Money")
 	r.figures(d, p.Money)
 	d.Heading("What you must decide")
@@ -34,7 +42,7 @@ func boardPage(d *page.Document, p assess.BoardPaper, r *references) {
 	}
 	notices(d, p.Decide, "Question")
 	d.Heading("What if not")
-	d.List(orSay(p.IfNot, "Nobody has worked out what waiting brings: the pages say what to enter."))
+	d.List(orSay(some(p.IfNot, 2), "Nobody has worked out what waiting brings: the pages say what to enter."))
 }
 
 func changed(since string) string {
@@ -55,6 +63,11 @@ func orSay(lines []string, otherwise string) []string {
 func boardAnnex(d *page.Document, b *assess.Brief, r *references) {
 	d.Turn()
 	d.Say("Annex", page.Bold, page.HeadSize)
+	d.Heading("Where we are, what changed, what if not: in full")
+	p := b.Record.Board
+	d.List(p.Where)
+	d.List(p.Changed)
+	d.List(p.IfNot)
 	if len(b.Front.Overdue) > 0 {
 		d.Heading("Overdue")
 		notices(d, b.Front.Overdue, "What")

@@ -26,7 +26,12 @@ type Paper struct {
 
 // Papers lists every paper, in the order in which a docking asks for them.
 func Papers() []Paper {
-	return []Paper{board, condition, thickness, openings, dockingCalculation, dockmaster}
+	return []Paper{
+		board, condition, thickness, openings, anodePlan, fieldThickness, fieldRounds, fieldGlands, fieldDive,
+		options, estimate, funding, specification, bids,
+		dockingCalculation, dockmaster, tow, arrival,
+		foundReport, changeOrders, dailyLog, paintLog, undocking, completion,
+	}
 }
 
 // Has lists the papers that the brief has something for.

@@ -24,6 +24,15 @@ var steamer = sync.OnceValue(func() *assess.Brief {
 	return assess.Assess(d, assess.PlanInForce(d), on("2026-11-25"))
 })
 
+// docked is the same ship on the twelfth day of her docking.
+var docked = sync.OnceValue(func() *assess.Brief {
+	d, err := demo.InDock()
+	if err != nil {
+		panic(err)
+	}
+	return assess.Assess(d, assess.PlanInForce(d), on(demo.TwelfthDay))
+})
+
 func on(text string) (day quantity.Date) {
 	if err := day.UnmarshalText([]byte(text)); err != nil {
 		panic(err)
@@ -53,7 +62,9 @@ func read(t *testing.T, pdf []byte) []string {
 	return pages
 }
 
+// squeeze leaves out spaces and takes a true minus for a plain one.
 func squeeze(s string) string {
+	s = strings.ReplaceAll(s, "\u2212", "-")
 	return strings.Join(strings.FieldsFunc(s, func(r rune) bool { return r == ' ' || r == '\u00a0' || r == '\u202f' || r == '\n' }), "")
 }
 
@@ -85,10 +96,55 @@ func TestBoardPaperHoldsEveryFigureOfThePageWithItsSheet(t *testing.T) {
 	}
 }
 
+// In dock more has happened than one page holds: it must still be one page, and the annex must hold the rest.
+func TestBoardPaperInDockStaysOnePage(t *testing.T) {
+	b := docked()
+	pages := read(t, printed(t, b, "board", "A4"))
+	if !strings.Contains(pages[0], "Whatifnot") || !strings.HasPrefix(pages[1], "Annex") {
+		t.Error("the board page runs over")
+	}
+	for _, line := range b.Record.Board.Changed {
+		if !strings.Contains(strings.Join(pages, ""), squeeze(line)) {
+			t.Errorf("lacks %q", line)
+		}
+	}
+}
+
+func TestPapersOfTheDockHoldEveryFinding(t *testing.T) {
+	b := docked()
+	for _, name := range []string{"found", "changes", "log", "completion"} {
+		if why := paper(t, name).Needs(b); why != "" {
+			t.Errorf("%s: %s", name, why)
+		}
+	}
+	all := strings.Join(read(t, printed(t, b, "found", "A4")), "")
+	for _, f := range b.InDock.Found {
+		if !strings.Contains(all, squeeze(f.Condition)) {
+			t.Errorf("lacks the finding %q", f.Condition)
+		}
+	}
+}
+
+func paper(t *testing.T, name string) print.Paper {
+	t.Helper()
+	for _, p := range print.Papers() {
+		if p.Name == name {
+			return p
+		}
+	}
+	t.Fatalf("there is no paper %q", name)
+	return print.Paper{}
+}
+
 func TestEveryPageCarriesShipDaySnapshotAndNumber(t *testing.T) {
-	b := steamer()
+	for _, b := range []*assess.Brief{steamer(), docked()} {
+		everyPageNamed(t, b)
+	}
+}
+
+func everyPageNamed(t *testing.T, b *assess.Brief) {
 	for _, p := range print.Has(b) {
-		for _, size := range []string{"A4", "Letter", "A3"} {
+		for _, size := range sizesOf(p.Name) {
 			pages := read(t, printed(t, b, p.Name, size))
 			for i, text := range pages {
 				for _, want := range []string{b.Name, b.Day.String(), b.Snapshot[:12], fmt.Sprintf("%d of %d", i+1, len(pages))} {
@@ -99,6 +155,14 @@ func TestEveryPageCarriesShipDaySnapshotAndNumber(t *testing.T) {
 			}
 		}
 	}
+}
+
+// sizesOf tries every size on the papers whose layout depends on it most.
+func sizesOf(name string) []string {
+	if name == "board" || name == "thickness" {
+		return []string{"A4", "Letter", "A3"}
+	}
+	return []string{"A4"}
 }
 
 func TestSameBriefSameBytes(t *testing.T) {
@@ -126,8 +190,17 @@ func TestCautionsStandFirst(t *testing.T) {
 
 func TestSheetShowsFormulaAndNumbers(t *testing.T) {
 	b := steamer()
-	all := strings.Join(read(t, printed(t, b, "sheet:docking.landing@today", "A4")), "")
-	s, _ := b.Sheet("docking.landing@today")
+	id := ""
+	for _, one := range b.SheetIDs() {
+		if strings.HasPrefix(one, "docking.landing@") {
+			id = one
+		}
+	}
+	s, ok := b.Sheet(id)
+	if !ok {
+		t.Fatal("the brief works out no landing")
+	}
+	all := strings.Join(read(t, printed(t, b, "sheet:"+id, "A4")), "")
 	for _, c := range s.Cautions {
 		if !strings.Contains(all, squeeze(c)) {
 			t.Errorf("lacks the caution %q", c)

@@ -127,7 +127,7 @@ func symbol(s string) string {
 	return s
 }
 
-var greeks = map[string]string{"rho": "ρ", "mu": "μ", "nabla": "∇", "phi": "φ", "theta": "θ", "beta": "β", "alpha": "α", "sigma": "σ", "eta": "η", "delta": "δ", "lambda": "λ", "pi": "π", "tau": "τ", "gamma": "γ", "nu": "ν"}
+var greeks = map[string]string{"rho": "ρ", "mu": "μ", "phi": "φ", "theta": "θ", "beta": "β", "alpha": "α", "sigma": "σ", "eta": "η", "delta": "δ", "lambda": "λ", "pi": "π", "tau": "τ", "gamma": "γ", "nu": "ν"}
 
 // baseText is the sign of the base unit that a unit's values stand in.
 func baseText(unit string) string {

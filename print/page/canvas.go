@@ -110,6 +110,9 @@ func (c *Canvas) TextIfClear(p XY, dx, dy float64, text string, size float64, an
 	if !c.take(box{left - 0.6, y - dy - size*mm*0.8, left + w + 0.6, y - dy + size*mm*0.2}) {
 		return false
 	}
+	c.d.pdf.SetFillColor(255, 255, 255)
+	c.d.pdf.Rect(left-0.3, y-dy-size*mm*0.75, w+0.6, size*mm*0.95, "F")
+	c.d.pdf.SetFillColor(0, 0, 0)
 	c.Text(p, dx, dy, text, size, Plain, anchor)
 	return true
 }

@@ -37,6 +37,7 @@ type Document struct {
 	head   Head
 	w, h   float64 // of the sheet, mm
 	scale  float64 // of the type
+	tight  bool    // one page is all there is: a heading may stand at its foot
 	repeat func()  // draws again what a page break cut, such as the head of a table
 }
 
@@ -64,7 +65,6 @@ func New(h Head) (*Document, error) {
 	d.pdf.SetCreationDate(at)
 	d.pdf.SetModificationDate(at)
 	fonts(d.pdf)
-	d.pdf.AliasNbPages(pages)
 	d.pdf.SetAutoPageBreak(false, 0)
 	d.pdf.SetCellMargin(0)
 	d.w, d.h = d.pdf.GetPageSize()
@@ -85,6 +85,12 @@ func dayOf(iso string) time.Time {
 func (d *Document) Write(w io.Writer) error {
 	if err := d.pdf.Error(); err != nil {
 		return err
+	}
+	// The frames come last, when the number of pages is known.
+	d.scale = 1
+	for n := range d.pdf.PageCount() {
+		d.pdf.SetPage(n + 1)
+		d.frame()
 	}
 	return d.pdf.Output(w)
 }
@@ -120,7 +126,7 @@ func (d *Document) Turn() { d.turn() }
 
 func (d *Document) turn() {
 	d.pdf.AddPage()
-	d.frame()
+	d.ink()
 	d.pdf.SetXY(d.Left(), d.top())
 	if d.repeat != nil {
 		d.repeat()
@@ -139,10 +145,10 @@ func (d *Document) need(height float64) bool {
 // Keep turns the page unless so much height is left, for what must not be torn apart.
 func (d *Document) Keep(height float64) { d.need(height) }
 
-// Space leaves a gap, mm, except at the top of a page.
+// Space leaves a gap, mm at the full size of type, except at the top of a page.
 func (d *Document) Space(height float64) {
 	if y := d.pdf.GetY(); y > d.top() {
-		d.pdf.SetY(min(y+height, d.floor()))
+		d.pdf.SetY(min(y+height*d.scale, d.floor()))
 	}
 	d.pdf.SetX(d.Left())
 }
@@ -150,18 +156,30 @@ func (d *Document) Space(height float64) {
 // smallest is the least that the type of a page may shrink to; table text then stands at about the size of Small.
 const smallest = 0.85
 
-// OnOnePage draws what must stand on the first page alone, in the largest type that does it. What is too much even for the smallest runs over.
-func (d *Document) OnOnePage(draw func(d *Document)) {
-	for ; d.scale > smallest; d.scale -= 0.03 {
-		trial, err := New(d.head)
-		if err != nil {
-			break
-		}
-		trial.scale = d.scale
-		if draw(trial); trial.Page() == 1 {
-			break
+// OnOnePage draws what must stand on the first page alone, in the largest type that does it. Where even the smallest is too large, draw is asked to be
+// short, and leaves the rest to the annex.
+func (d *Document) OnOnePage(draw func(d *Document, short bool)) {
+	short := false
+	for !d.fits(draw, short) {
+		if d.scale -= 0.03; d.scale < smallest {
+			if short {
+				break
+			}
+			short, d.scale = true, 1
 		}
 	}
-	draw(d)
-	d.scale = 1
+	d.tight = true
+	draw(d, short)
+	d.scale, d.tight = 1, false
+}
+
+// fits tries a page on paper that is thrown away.
+func (d *Document) fits(draw func(d *Document, short bool), short bool) bool {
+	trial, err := New(d.head)
+	if err != nil {
+		return true
+	}
+	trial.scale, trial.tight = d.scale, true
+	draw(trial, short)
+	return trial.Page() == 1
 }

@@ -1,8 +1,5 @@
 package page
 
-// pages stands for the number of pages until it is known.
-const pages = "{pages}"
-
 // thick, thin and hair are the strokes of a working drawing, mm (ISO 128 series, from memory).
 const (
 	thick = 0.5
@@ -10,10 +7,18 @@ const (
 	hair  = 0.13
 )
 
-// frame draws the border and the block of this page.
-func (d *Document) frame() {
+// ink makes everything black.
+func (d *Document) ink() {
 	d.pdf.SetDrawColor(0, 0, 0)
+	d.pdf.SetFillColor(0, 0, 0)
 	d.pdf.SetTextColor(0, 0, 0)
+}
+
+// frame draws the border and the block of the page in hand.
+func (d *Document) frame() {
+	d.ink()
+	// The page forgot the type in force when others were drawn; the writer did not. Another size makes it say so again.
+	d.set(Italic, 1)
 	d.pdf.SetLineWidth(thick)
 	d.pdf.Rect(filing, edge, d.w-filing-edge, d.h-2*edge, "D")
 	if d.pdf.PageNo() == 1 {
@@ -69,17 +74,17 @@ func (d *Document) row(top, height float64, cells []cell) {
 			size = Small
 			base = top + height/2 + size*mm*0.35
 		} else {
-			d.pdf.SetFont(family, string(Plain), labelSize)
+			d.set(Plain, labelSize)
 			d.pdf.Text(x+2, top+3.8, c.label)
 		}
-		d.pdf.SetFont(family, string(c.face), size)
+		d.set(c.face, size)
 		d.pdf.Text(x+2, base, d.fit(c.text, w-4))
 		x += w
 	}
 }
 
 func (d *Document) pageText() string {
-	return itoa(d.pdf.PageNo()) + " of " + pages
+	return itoa(d.pdf.PageNo()) + " of " + itoa(d.pdf.PageCount())
 }
 
 // short is the beginning of a snapshot, enough to tell two apart; the whole of it stands in the file's own data.

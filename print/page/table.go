@@ -57,6 +57,7 @@ func (d *Document) tableRow(t Table, widths []float64, row []string, head, heavy
 	fits := max(int((d.PageHeight()-20)/h), 1)
 	for from := 0; from < most; from += fits {
 		lines := min(fits, most-from)
+		lead := lead * d.scale
 		height := float64(lines)*h + 2*lead
 		if !head {
 			d.need(height)
@@ -113,7 +114,7 @@ func (d *Document) widths(t Table) []float64 {
 	if sum(least) >= room {
 		return scaled(least, room/sum(least))
 	}
-	return fill(need, least, room)
+	return fill(t.Columns, need, least, room)
 }
 
 // spread hands the room left over to the columns that ask for a share.
@@ -130,13 +131,13 @@ func (d *Document) spread(t Table, widths []float64, left float64) []float64 {
 	return widths
 }
 
-// fill caps the widest columns at one width such that all fit.
-func fill(need, least []float64, room float64) []float64 {
+// fill caps the widest columns at one width such that all fit; those that ask for a share of the room may be wider.
+func fill(columns []Column, need, least []float64, room float64) []float64 {
 	low, high := 0.0, room
 	capped := func(limit float64) []float64 {
 		w := make([]float64, len(need))
 		for i := range need {
-			w[i] = max(least[i], min(need[i], limit))
+			w[i] = max(least[i], min(need[i], limit*(1+0.8*columns[i].Share)))
 		}
 		return w
 	}

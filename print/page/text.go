@@ -29,8 +29,8 @@ func (d *Document) put(text string, indent, size float64) {
 
 // Heading begins a part; it stays with what follows it.
 func (d *Document) Heading(text string) {
-	d.Space(3.5 * d.scale * d.scale)
-	d.need(22)
+	d.Space(3.5 * d.scale)
+	d.stay(38)
 	d.set(Bold, HeadSize)
 	d.put(text, 0, HeadSize)
 	y := d.pdf.GetY() + 0.3
@@ -39,10 +39,18 @@ func (d *Document) Heading(text string) {
 	d.pdf.SetXY(d.Left(), y+1.5)
 }
 
+// stay keeps a heading with the beginning of what follows.
+func (d *Document) stay(height float64) {
+	if d.tight {
+		height = 12 * d.scale
+	}
+	d.need(height)
+}
+
 // Subheading begins a smaller part.
 func (d *Document) Subheading(text string) {
 	d.Space(2)
-	d.need(16)
+	d.stay(32)
 	d.set(Bold, BodySize)
 	d.put(text, 0, BodySize)
 	d.Space(0.5)

@@ -1,6 +1,7 @@
 package page
 
 import (
+	"regexp"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -11,8 +12,13 @@ func itoa(n int) string { return strconv.Itoa(n) }
 // set sets the face and size in force.
 func (d *Document) set(face Face, size float64) { d.pdf.SetFont(family, string(face), size*d.scale) }
 
-// clean keeps a number with its unit: the narrow space between them, which few faces have, becomes the plain one that no line breaks at.
-func clean(text string) string { return strings.ReplaceAll(text, "\u202f", "\u00a0") }
+// clean keeps a number with its unit: the narrow space between them, which few faces have, becomes the plain one that no line breaks at. A negative
+// number gets a true minus, so that no line breaks behind it and no eye takes it for a dash.
+func clean(text string) string {
+	return minus.ReplaceAllString(strings.ReplaceAll(text, "\u202f", "\u00a0"), "$1\u2212$2")
+}
+
+var minus = regexp.MustCompile(`(^|[ (])-(\d)`)
 
 // words are what a line may break between. No-break spaces hold.
 func words(text string) []string {
