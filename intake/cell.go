@@ -71,6 +71,12 @@ var errNothingAbove = errors.New("a ditto mark, and there is nothing above it")
 
 // wordOf tells whether a cell holds a word instead of a value.
 func wordOf(cell string) (bool, quantity.Meaning) {
+	if cell == "" {
+		return true, quantity.Blank
+	}
+	if c := cell[0]; c >= '0' && c <= '9' || len(cell) == 1 && (c|0x20) >= 'a' && (c|0x20) <= 'z' && c|0x20 != 'x' || len(cell) > 20 {
+		return false, ""
+	}
 	var word *quantity.NoValue
 	_, err := quantity.Parse(cell, "-")
 	if errors.As(err, &word) {
@@ -215,7 +221,7 @@ func (r *reader) habitFor(cell string) quantity.Habit {
 }
 
 func (r *reader) date(d *draft, s slot, cell string) error {
-	reading, err := readDate(r.habit, cell)
+	reading, err := r.day(cell)
 	var word *quantity.NoValue
 	switch {
 	case errors.As(err, &word):
@@ -237,6 +243,20 @@ func (r *reader) date(d *draft, s slot, cell string) error {
 		r.clock(d, s, cell)
 	}
 	return nil
+}
+
+// mostDays bounds how many dates are remembered: logs have the same day many times.
+const mostDays = 4096
+
+func (r *reader) day(cell string) (quantity.DateReading, error) {
+	if have, ok := r.days[cell]; ok {
+		return have, nil
+	}
+	reading, err := readDate(r.habit, cell)
+	if err == nil && len(r.days) < mostDays {
+		r.days[cell] = reading
+	}
+	return reading, err
 }
 
 // clock keeps the time of day that stands behind a date.

@@ -31,10 +31,8 @@ func init() {
 // gauged reads a cell of a thickness reading: one figure, several, "<.100", "N/E", "hole".
 func (r *reader) gauged(d *draft, s slot, cell string) error {
 	body := d.body.Addr().Interface().(*survey.Thickness)
-	if plain, ok := r.fast(cell); ok && s.unit == "mm" && body.Thickness == nil {
-		if v, err := strconv.ParseFloat(plain, 64); err == nil && v >= thinnestPlate && v <= thickestPlate {
-			return r.set(d, s, plain, cell)
-		}
+	if body.Thickness == nil && r.plainPlate(d, s, cell) {
+		return nil
 	}
 	if holed.MatchString(cell) {
 		d.notes = append(d.notes, cell)
@@ -56,6 +54,16 @@ func (r *reader) gauged(d *draft, s slot, cell string) error {
 		d.notes = append(d.notes, "marked "+note)
 	}
 	return r.gaugings(d, s, body, list, cell)
+}
+
+// plainPlate sets a plain figure in millimetres that a plate can have.
+func (r *reader) plainPlate(d *draft, s slot, cell string) bool {
+	plain, ok := r.fast(cell)
+	if !ok || s.unit != "mm" {
+		return false
+	}
+	v, err := strconv.ParseFloat(plain, 64)
+	return err == nil && v >= thinnestPlate && v <= thickestPlate && r.set(d, s, plain, cell) == nil
 }
 
 var (
@@ -197,6 +205,9 @@ func (r *reader) original(d *draft, s slot, cell string) error {
 			return fmt.Errorf("%q may be pounds of plate or %s: write # or the unit beside it", cell, s.unit)
 		}
 		return r.number(d, s, cell)
+	}
+	if r.plainPlate(d, s, cell) {
+		return nil
 	}
 	list, err := r.readings(cell, s.unit)
 	var word *quantity.NoValue

@@ -34,6 +34,8 @@ type reader struct {
 	kind     dossier.Kind
 	profile  profile
 	codec    *field.Codec
+	mains    []int // columns of the reading
+	days     map[string]quantity.DateReading
 	typ      reflect.Type
 	words    []word // headings of the kind
 	names    func(string) bool
@@ -88,7 +90,7 @@ func (t *Table) reader() (*reader, error) {
 		return nil, field.Refuse("kind", "say what the rows are")
 	}
 	body := k.New()
-	r := &reader{t: t, kind: k, profile: t.profile(), typ: reflect.TypeOf(body).Elem(), own: map[facet][]slot{}, facets: t.facets(), answers: map[string]string{}, skip: map[string]bool{}, refs: map[string]map[string]string{}}
+	r := &reader{t: t, kind: k, profile: t.profile(), typ: reflect.TypeOf(body).Elem(), own: map[facet][]slot{}, facets: t.facets(), answers: map[string]string{}, days: map[string]quantity.DateReading{}, skip: map[string]bool{}, refs: map[string]map[string]string{}}
 	r.codec = field.CodecOf(r.typ)
 	r.words, r.names = r.profile.vocabulary(), t.named(r.profile)
 	for _, q := range g.Questions {
@@ -172,6 +174,9 @@ func (r *reader) slot(c app.GuessedColumn) {
 		s.unit = r.answers["plate"]
 	}
 	r.skip[m.field] = true
+	if m.field == r.profile.main {
+		r.mains = append(r.mains, s.col)
+	}
 	switch m.field {
 	case meansStrakeNumber:
 		r.byNumber = &s
@@ -280,7 +285,7 @@ func (r *reader) row(n int, cells []string) ([]dossier.Record, error) {
 // unread says why there is no reading, where a remark does: a place that was not reached is a record too.
 func (r *reader) unread(s slot, cell string) (result string) {
 	switch {
-	case r.kind.Name != "thickness" || s.f.Type != field.Text && s.f.Type != field.Enum:
+	case r.kind.Name != "thickness" || s.mean.field != "notes" && s.mean.field != "remark" && s.mean.field != "where":
 	case noAccess.MatchString(cell):
 		return "not reached"
 	case noEcho.MatchString(cell):

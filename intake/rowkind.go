@@ -33,6 +33,9 @@ func (r *reader) nameRow(x row, h heads, top string) string {
 	if x.n < h.first+h.count {
 		return rowHeading
 	}
+	if r.plainRow(x) {
+		return ""
+	}
 	cells, distinct := firstCells(x)
 	switch {
 	case distinct > 1 && ruleRow.MatchString(strings.Join(cells, "")) && onlyRules(x):
@@ -61,6 +64,28 @@ func (r *reader) nameRow(x row, h heads, top string) string {
 		return rowHeading // a line of words among the rows; after the last of them it is a footnote
 	}
 	return ""
+}
+
+// plainRow tells quickly whether a row is one of data: a reading that is a plain figure, and no word among its first cells that could be one for a sum.
+func (r *reader) plainRow(x row) bool {
+	seen := 0
+	for _, c := range x.cells {
+		if c == "" {
+			continue
+		}
+		if seen++; seen > 3 {
+			break
+		}
+		if len(c) > 2 && (c[0] > '9' || c[0] < '0') && c[0] != '-' {
+			return false
+		}
+	}
+	for _, s := range r.mains {
+		if _, ok := r.fast(x.at(s)); ok {
+			return true
+		}
+	}
+	return false
 }
 
 // valueAt tells whether the one filled cell of a row stands in the column of the number or of the reading.

@@ -106,3 +106,20 @@ func TestForeignFilesAreRefusedInWords(t *testing.T) {
 		}
 	}
 }
+
+// Whatever the text, rows come in the order of their lines and the cutter ends.
+func FuzzCutting(f *testing.F) {
+	f.Add("a;\"b\nc\";d\n\";\";e", byte(';'))
+	f.Fuzz(func(t *testing.T, text string, comma byte) {
+		c, last, rows := newCutter(text, comma), 0, 0
+		for n, cells, ok := c.next(); ok; n, cells, ok = c.next() {
+			if n < last || len(cells) == 0 {
+				t.Fatalf("row %d after row %d with %d cells", n, last, len(cells))
+			}
+			last = n
+			if rows++; rows > len(text)+1 {
+				t.Fatal("more rows than letters")
+			}
+		}
+	})
+}
