@@ -89,16 +89,6 @@ func (c *inquiry) moneyHead(p *MoneyPage) {
 	}
 }
 
-// frontMoney is what is free on the day.
-func frontMoney(p MoneyPage) *Figure {
-	for _, f := range p.Account {
-		if f.Key == "free" {
-			return &f
-		}
-	}
-	return nil
-}
-
 // moneyLine is the money line of the front page: what can be signed for, and when the plan can be.
 func moneyLine(p MoneyPage) *Figure {
 	list := append(slices.Clone(p.Sign), p.Account...)
