@@ -56,6 +56,9 @@ func Open(name string, data []byte, ship *dossier.Dossier) (*Table, error) {
 	if err := refuseForeign(data); err != nil {
 		return nil, fmt.Errorf("%s: %w", t.name, err)
 	}
+	if !isWorkbook(data) && strings.HasPrefix(strings.ToLower(filepath.Ext(t.name)), ".xls") {
+		return nil, fmt.Errorf("%s: the workbook can't be opened: what is in the file is no workbook", t.name)
+	}
 	if isWorkbook(data) {
 		var err error
 		if t.sheets, err = workbook(data); err != nil {
