@@ -1,6 +1,6 @@
 // What the pages ask of the program, one function a task. Addresses and shapes are checked against the program's description.
 import createClient from 'openapi-fetch'
-import type { Brief, Drawing, Entry, Intake, IntakeGuess, Kind, Landing, Method, MethodHead, ProblemBody, Records, Sent, Sheet, ShipHead, Step, Story } from './contract'
+import type { Brief, Drawing, Entry, Intake, IntakeGuess, Kind, Landing, Method, MethodHead, ProblemBody, Records, Sent, Sheet, ShellMap, ShipHead, Step, Story } from './contract'
 import { Problem } from './problem'
 import { writer } from './writer'
 import type { paths } from './types'
@@ -19,6 +19,7 @@ export const client = {
   ship: () => got<ShipHead>(api.GET('/api/v1/ship')),
   brief: (day?: string) => got<Brief>(api.GET('/api/v1/brief', { params: { query: asOf(day) } })),
   drawing: (day?: string) => got<Drawing>(api.GET('/api/v1/drawing', { params: { query: asOf(day) } })),
+  shell: (day?: string) => got<ShellMap>(api.GET('/api/v1/shell', { params: { query: asOf(day) } })),
   sheet: (id: string, day?: string) => got<Sheet>(api.GET('/api/v1/sheets/{id}', { params: { path: { id }, query: asOf(day) } })),
 
   story: (which: number, future: number, day?: string) =>

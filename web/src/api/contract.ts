@@ -31,6 +31,11 @@ export type OutlookRow = Whole<Schemas['AssessOutlookRow']>
 export type FloodRow = Whole<Schemas['AssessFloodRow']>
 export type Story = Whole<Schemas['AssessStory']>
 export type Notice = Whole<Schemas['AssessNotice']>
+export type ShellMap = Whole<Schemas['AssessShellMap']>
+export type ShellCell = Whole<Schemas['AssessShellCell']>
+export type Happening = Whole<Schemas['AssessHappening']>
+export type ProtectionPart = Whole<Schemas['AssessProtectionPart']>
+export type ShaftRow = Whole<Schemas['AssessShaftRow']>
 /** One page of the brief: the answer in a sentence or a few, then what it rests on. */
 export interface PageBrief {
   heading: string[]

@@ -1,6 +1,6 @@
 // The ship and her brief as last read, one reading for all pages. Whatever changes a record calls forget.
 import { client } from '../api/client'
-import type { Brief, Drawing, ShipHead } from '../api/contract'
+import type { Brief, Drawing, ShellMap, ShipHead } from '../api/contract'
 import { address, router } from './route.svelte'
 
 class Reading {
@@ -24,6 +24,12 @@ class Reading {
   get drawing(): Promise<Drawing> {
     const day = this.day
     return this.#once(`drawing ${day ?? ''}`, () => client.drawing(day))
+  }
+
+  /** The map of her shell: heavy, so it is asked for by the page that shows it. */
+  get shell(): Promise<ShellMap> {
+    const day = this.day
+    return this.#once(`shell ${day ?? ''}`, () => client.shell(day))
   }
 
   /** Lets every page read again: a record has changed. */
