@@ -142,7 +142,7 @@ func (c *inquiry) floodRow(spaces ...string) FloodRow {
 		return row
 	}
 	row.Draft = known("draft", "draft amidships", f.Draft, "m", field.Computed, "lost buoyancy")
-	row.Heel = known("heel", "heel", f.Heel, "deg", field.Computed, "lost buoyancy")
+	row.Heel = upright(known("heel", "heel", f.Heel, "deg", field.Computed, "lost buoyancy"))
 	row.GM = known("gm", "GM", f.GM, "m", field.Computed, "lost buoyancy")
 	if !math.IsInf(f.Lowest.Height, 0) {
 		row.Margin = known("margin", "deck edge above the water", f.Lowest.Height, "m", field.Computed, "lost buoyancy")

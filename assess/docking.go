@@ -81,15 +81,18 @@ func (p *DockingPage) head() {
 	var unsafe, rest []string
 	for _, l := range p.Landing {
 		if l.Verdict == "unsafe" {
-			unsafe = append(unsafe, l.What+": "+l.Reason+". "+l.Change)
+			unsafe = append(unsafe, l.What+": "+sentence(l.Reason), l.Change)
 		}
 	}
 	for _, d := range p.Docks {
-		line := d.Name + ": " + stopped(d.Reason) + " " + d.Change
+		lines := []string{d.Name + ": " + stopped(d.Reason)}
+		if d.Change != "" {
+			lines = append(lines, d.Name+": "+inside(d.Change))
+		}
 		if d.Verdict == "does not fit" || d.Verdict == "only with ballast moved" {
-			unsafe = append(unsafe, line)
+			unsafe = append(unsafe, lines...)
 		} else {
-			rest = append(rest, line)
+			rest = append(rest, lines...)
 		}
 	}
 	for _, s := range p.Side {

@@ -107,17 +107,17 @@ func (row *DockRow) load(b BlockRow, s BallastRow) {
 	if over.Key == "fwd" {
 		end = "fore"
 	}
-	text := fmt.Sprintf("UNSAFE as she lies, over the line load: %s at the %s end of the keel, where the blocks may carry %s", over.Text, end, b.Limit.Text)
-	row.Change = ""
+	text := fmt.Sprintf("UNSAFE as she lies: over the line load, %s at the %s end of the keel where the blocks may carry %s", over.Text, end, b.Limit.Text)
+	water := row.Reason
+	row.Change = "What would change it: weight off, or ballast moved towards the other end."
 	if s.Verdict == "enough" {
-		text += "; it takes her only with ballast moved"
-		row.Change = "What would change it: " + s.Short + "."
+		row.Change = "What would change it: " + s.Short + ". Besides: " + water + "."
 	}
 	if row.Verdict == "does not fit" {
 		row.Reason += "; " + text
 		return
 	}
-	row.Verdict, row.Reason = "does not fit", text+"; all clearances: "+row.Reason
+	row.Verdict, row.Reason = "does not fit", text
 	if s.Verdict == "enough" {
 		row.Verdict = "only with ballast moved"
 	}

@@ -125,7 +125,7 @@ func (c *inquiry) ballastPlaces() (list []docking.BallastPlace, rows []PlaceRow)
 			continue
 		}
 		holds, why := c.inTank(e)
-		p := docking.BallastPlace{Name: b.Name, X: (*b.X0 + *b.X1) / 2, Y: (orElse(b.Y0, 0) + orElse(b.Y1, 0)) / 2, Z: (orElse(b.Z0, 0) + orElse(b.Z1, 0)) / 2}
+		p := docking.BallastPlace{Name: inside(b.Name), X: (*b.X0 + *b.X1) / 2, Y: (orElse(b.Y0, 0) + orElse(b.Y1, 0)) / 2, Z: (orElse(b.Z0, 0) + orElse(b.Z1, 0)) / 2}
 		density := orElse(b.Density, seaWater)
 		row := PlaceRow{Kind: "tank", ID: e.ID, Name: b.Name, In: known("in", "in it", holds*density, "t", field.Measured, why), More: known("more", "may be put in", 0, "t", field.Computed, "")}
 		switch {
@@ -149,7 +149,7 @@ func (c *inquiry) ballastPlaces() (list []docking.BallastPlace, rows []PlaceRow)
 		if b.Group != "fixed ballast" || !c.onBoard(b) || b.Mass == nil || b.LCG == nil || b.VCG == nil {
 			continue
 		}
-		list = append(list, docking.BallastPlace{Name: lowerFirst(b.Name), X: *b.LCG, Y: orElse(b.TCG, 0), Z: *b.VCG, Off: *b.Mass, Solid: true})
+		list = append(list, docking.BallastPlace{Name: inside(b.Name), X: *b.LCG, Y: orElse(b.TCG, 0), Z: *b.VCG, Off: *b.Mass, Solid: true})
 		rows = append(rows, PlaceRow{Kind: "weight", ID: e.ID, Name: b.Name, In: known("in", "in it", *b.Mass, "t", field.Documented, "weight register"), More: unknown("more", "may be put in", "as far as there is room"), Note: "solid: may be shifted"})
 	}
 	return list, rows

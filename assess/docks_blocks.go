@@ -208,11 +208,11 @@ func (row *BlockRow) line(b plan.Dock) {
 	}
 	if worst := max(*row.Aft.Value, *row.Fwd.Value); row.Aft.Worry == 3 || row.Fwd.Worry == 3 {
 		row.Verdict = "unsafe"
-		row.Reason = fmt.Sprintf("UNSAFE: over the line load of the dock: %.1f t/m by the trapezoid, %s allowed. %s", worst, row.Limit.Text, row.Reason)
+		row.Reason = fmt.Sprintf("UNSAFE: over the line load of the dock: %.1f t/m by the trapezoid, %s allowed. Block by block, the hull bending: %s.", worst, row.Limit.Text, inside(row.Reason))
 		row.Change = "What would change it: ballast moved towards the other end, weight off, or a longer line. " + row.Change
 		return
 	}
-	row.Reason = fmt.Sprintf("%.1f t/m by the trapezoid at the heavier end of the line, %s allowed. %s", max(*row.Aft.Value, *row.Fwd.Value), row.Limit.Text, row.Reason)
+	row.Reason = fmt.Sprintf("%.1f t/m by the trapezoid at the heavier end of the line, %s allowed. Block by block, the hull bending: %s.", max(*row.Aft.Value, *row.Fwd.Value), row.Limit.Text, inside(row.Reason))
 	if row.Line.Value != nil && *row.Line.Value > *row.Limit.Value {
 		row.Line.Worry, row.Line.Note = 2, "more than the line limit over the last block: ask over what length the limit is meant, or set softer caps at the ends"
 		if row.Verdict == "safe" {

@@ -136,7 +136,7 @@ func (c *inquiry) glandCases() (list []FloodReady) {
 		if hole.Z == nil || *hole.Z >= draft { // a gland whose height nobody entered is no case, nor one above the water
 			continue
 		}
-		list = append(list, FloodReady{b.Name + " with its packing gone, into " + lowerFirst(space.Body.Name),
+		list = append(list, FloodReady{b.Name + " with its packing gone, into " + inside(space.Body.Name),
 			fmt.Sprintf("packed %s; the ring of %.1f mm behind the packing passes the water", orWord(b.Packed.String(), "nobody knows when"), *b.Clearance*1000), []FloodHole{hole}})
 	}
 	return list
@@ -171,7 +171,7 @@ func (c *inquiry) openingCases(s *afloatState) (list []FloodReady) {
 			hole.X = new(round(spot.X))
 		}
 		if old, twice := largest[space.ID]; area > 0 && (!twice || hole.Area > old.Holes[0].Area) {
-			largest[space.ID] = FloodReady{b.Name + " standing open, into " + lowerFirst(space.Body.Name), "the largest opening below the water into this space", []FloodHole{hole}}
+			largest[space.ID] = FloodReady{b.Name + " standing open, into " + inside(space.Body.Name), "the largest opening below the water into this space", []FloodHole{hole}}
 		}
 	}
 	for _, r := range largest {

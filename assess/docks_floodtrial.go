@@ -90,10 +90,18 @@ func (c *inquiry) flood(t FloodTrial) (out FloodCase, err error) {
 	out.End = []Figure{}
 	for _, k := range []string{"draft_fwd", "draft_aft", "heel", "gm", "margin", "added_weight", "time", "time_to_edge"} {
 		if _, ok := sheet.Result(k); ok {
-			out.End = append(out.End, result(sheet, k, ""))
+			out.End = append(out.End, upright(result(sheet, k, "")))
 		}
 	}
 	return out, nil
+}
+
+// upright shows a heel that is nothing but the rounding of the machine as none.
+func upright(f Figure) Figure {
+	if f.Key == "heel" && f.Value != nil && math.Abs(*f.Value) < 0.005 {
+		f.Value, f.Text = new(0.0), "0.0°"
+	}
+	return f
 }
 
 func first(n []Notice) Notice {
@@ -225,16 +233,16 @@ func (c *inquiry) floodEvents(out *FloodCase, in afloat.FloodingIn, r afloat.Flo
 		if z := c.alarmHeight(e.Body); z == nil {
 			out.Events = append(out.Events, FloodEvent{0, k.Name + ": no working alarm watches it", 2})
 		} else if t, ok := when(i, *z); ok {
-			out.Events = append(out.Events, FloodEvent{t, "the alarm in " + lowerFirst(k.Name) + " is reached", 1})
+			out.Events = append(out.Events, FloodEvent{t, "the alarm in " + inside(k.Name) + " is reached", 1})
 		}
 		if e.Body.CriticalLevel == nil {
 			continue
 		}
 		if t, ok := when(i, *e.Body.CriticalLevel); ok {
-			what := fmt.Sprintf("%s reaches its critical level, %.2f m: %s", lowerFirst(k.Name), *e.Body.CriticalLevel, orWord(e.Body.CriticalWhy, "no reason entered"))
+			what := fmt.Sprintf("%s reaches its critical level, %.2f m: %s", inside(k.Name), *e.Body.CriticalLevel, orWord(e.Body.CriticalWhy, "no reason entered"))
 			for _, id := range e.Body.OpensTo {
 				if n, ok := dossier.Find[ship.Compartment](c.d, id); ok && n.Body.Closed != "always" {
-					what += "; next to flood: " + lowerFirst(n.Body.Name)
+					what += "; next to flood: " + inside(n.Body.Name)
 				}
 			}
 			out.Events = append(out.Events, FloodEvent{t, what, 3})

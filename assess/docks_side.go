@@ -2,6 +2,7 @@ package assess
 
 import (
 	"math"
+	"strconv"
 
 	"oakum/dossier"
 	"oakum/field"
@@ -60,6 +61,7 @@ func (c *inquiry) sideRow(e dossier.Entry[plan.Dock], s *afloatState) (row SideR
 		row.Factor.Worry = map[docking.Verdict]int{docking.Unsafe: 3, docking.Marginal: 2}[out.Verdict]
 	}
 	row.Each = known("each", "side blocks on each side", float64(in.N), "-", field.Assumed, "one for every 6 m of flat keel")
+	row.Each.Text = strconv.Itoa(in.N)
 	row.Spread = known("spread", "port to starboard side blocks", in.Spread, "m", field.Assumed, "half the beam")
 	return row, true
 }

@@ -30,7 +30,7 @@ export async function draw(frame: HTMLElement, shape: Shape): Promise<View> {
   hull.setIndex(shape.triangles)
   hull.computeVertexNormals()
   add('hull', new three.Mesh(hull, new three.MeshLambertMaterial({ color: 0xc9d0d6, transparent: true, opacity: 0.55, side: three.DoubleSide, depthWrite: false })))
-  add('edges', new three.LineSegments(new three.EdgesGeometry(hull, 12), new three.LineBasicMaterial({ color: ink })))
+  add('edges', new three.LineSegments(new three.EdgesGeometry(hull, 40), new three.LineBasicMaterial({ color: ink })))
   scene.add(new three.AmbientLight(0xffffff, 1.6))
   const sun = new three.DirectionalLight(0xffffff, 1.6)
   sun.position.set(30, 60, 90)
@@ -61,7 +61,7 @@ export async function draw(frame: HTMLElement, shape: Shape): Promise<View> {
   const middle = new three.Vector3(lbp / 2, 0, 3)
   let round = -1.0
   let over = 0.35
-  let far = lbp * 1.7
+  let far = lbp * 1.25
   const paint = () => {
     const { clientWidth: w, clientHeight: h } = frame
     renderer.setPixelRatio(Math.min(devicePixelRatio, 2))
@@ -101,7 +101,7 @@ export async function draw(frame: HTMLElement, shape: Shape): Promise<View> {
     home: () => {
       round = -1.0
       over = 0.35
-      far = lbp * 1.7
+      far = lbp * 1.25
       paint()
     },
     show: (what, on) => {

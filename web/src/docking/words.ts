@@ -170,7 +170,6 @@ export const words = {
   keelBlocks: (n: number) => `${n} keel blocks`,
   noGraphics: 'This browser draws nothing in space. The profile and the plan on the Ship page show the same.',
   box: (a: number, b: number) => `${a.toFixed(1)} to ${b.toFixed(1)} m`,
-  papers: 'Papers',
-  paper: 'Docking calculation (PDF)',
+  onPage: 'On this page',
   metres: (x: number) => `${x.toFixed(2)} m`,
 } as const

@@ -1,0 +1,94 @@
+import { afterAll, beforeAll, expect, it } from 'vitest'
+import type { Browser } from 'playwright-core'
+import { accessible, connect, fits, open, phone } from './pages'
+import { demo, type Program } from './program'
+
+let program: Program
+let browser: Browser
+beforeAll(async () => {
+  program = await demo()
+  browser = await connect()
+})
+afterAll(async () => {
+  await browser?.close()
+  await program?.stop()
+})
+
+it('says what is unsafe first, with what would change it', async () => {
+  const { page } = await open(browser, program.address, '/docking')
+  expect(await page.getByRole('heading', { level: 1 }).textContent()).toContain('UNSAFE')
+  await page.getByText('fits on springs only', { exact: true }).waitFor()
+  expect(await page.locator('header p').allTextContents()).toEqual(expect.arrayContaining([expect.stringContaining('ballast shifted')]))
+  await page.close()
+})
+
+it('lets the water fall by its slider, by keyboard, down to dry', async () => {
+  const { page } = await open(browser, program.address, '/docking')
+  const slider = page.locator('[data-slider=level]')
+  await slider.waitFor()
+  const carried = async () => Number.parseFloat((await page.locator('[data-at=upthrust]').textContent())!)
+  expect(await carried()).toBe(0)
+  await slider.focus()
+  for (let i = 0; i < 12; i++) await page.keyboard.press('ArrowRight')
+  const some = await carried()
+  expect(some).toBeGreaterThan(0)
+  await page.keyboard.press('End')
+  expect(await carried()).toBeGreaterThan(3000)
+  expect(await slider.getAttribute('aria-valuetext')).toContain('dry')
+  await page.close()
+})
+
+it('works the landing again while her centre of gravity is dragged up, and says unsafe', async () => {
+  const { page } = await open(browser, program.address, '/docking')
+  const kg = page.getByLabel(/Centre of gravity above the baseline/)
+  await kg.waitFor()
+  await kg.focus()
+  await page.keyboard.press('End')
+  await page.locator('section[aria-labelledby=sequence]').getByText(/UNSAFE/).first().waitFor()
+  await page.close()
+})
+
+it('leaves blocks out for a work area and loads their neighbours', async () => {
+  const { page } = await open(browser, program.address, '/docking')
+  const group = page.getByRole('group', { name: 'What the keel blocks carry' })
+  const load = async (n: number) => Number(/: (\d+) kN/.exec((await group.getByRole('button').nth(n - 1).getAttribute('aria-label'))!)![1])
+  await group.waitFor()
+  const before = await load(21)
+  await group.getByRole('button').nth(19).click()
+  await expect.poll(() => group.getByRole('button').nth(19).getAttribute('aria-label')).toContain('left out')
+  expect(await load(21)).toBeGreaterThan(before)
+  expect(await page.locator('[data-left-out]').textContent()).toBe('1 left out')
+  await page.getByRole('button', { name: 'Put all back' }).click()
+  await expect.poll(() => load(21)).toBe(before)
+  await page.close()
+})
+
+it('floods the shaft alley through a lost gland, and shows it at chosen times', async () => {
+  const { page } = await open(browser, program.address, '/docking')
+  await page.getByLabel('Made ready').selectOption({ label: 'Port stern gland with its packing gone, into shaft alley' })
+  await page.getByRole('button', { name: 'Flood', exact: true }).click()
+  await page.locator('[data-fate]').waitFor()
+  await page.getByText(/the alarm in shaft alley is reached/).waitFor()
+  await page.getByText(/over the sill of the alley door/).waitFor()
+  const aft = async () => Number.parseFloat((await page.locator('[data-at=aft]').textContent())!)
+  const end = await aft()
+  await page.locator('[data-slider=time]').focus()
+  await page.keyboard.press('Home')
+  expect(await aft()).toBeLessThan(end - 0.5)
+  await page.getByRole('button', { name: 'Work every space and every pair' }).click()
+  await page.getByText('After hold and Engine room').waitFor()
+  await accessible(page)
+  await page.close()
+})
+
+it('shifts a weight and shows hull and hand side by side', async () => {
+  const { page } = await open(browser, program.address, '/docking', phone)
+  const form = page.locator('form')
+  await form.getByLabel('Mass, t').fill('10')
+  await form.getByLabel('From aft, m').fill('80')
+  await form.getByLabel('Above baseline, m').fill('3')
+  await form.getByRole('button', { name: 'Work it out' }).click()
+  await page.getByRole('columnheader', { name: 'by hand' }).waitFor()
+  await fits(page)
+  await page.close()
+})
