@@ -1,6 +1,7 @@
 package choice
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"slices"
@@ -301,7 +302,7 @@ func TestContractRefuses(t *testing.T) {
 		in := farmer()
 		change(&in)
 		_, err := Contract.Fn(in)
-		e, ok := err.(*field.Error)
+		e, ok := errors.AsType[*field.Error](err)
 		if !ok || e.Field == "" || !strings.Contains(e.Message, want) {
 			t.Errorf("%v, want a refusal with %q", err, want)
 		}

@@ -12,13 +12,13 @@ import (
 // Job is a work that may be signed for now, added later, or left.
 type Job struct {
 	ID       string   `key:"id" label:"work"`
-	Cost     float64  `key:"cost" unit:"money" min:"0" label:"price if signed now"`
-	Later    *float64 `key:"later" unit:"money" min:"0" label:"price if added when the hull is seen" help:"left out: the price now and the premium"`
-	Drop     *float64 `key:"drop" unit:"money" min:"0" label:"still paid if it is signed and then dropped" help:"left out: the share of the price"`
+	Cost     float64  `key:"cost" unit:"money" min:"0" max:"1e12" label:"price if signed now"`
+	Later    *float64 `key:"later" unit:"money" min:"0" max:"1e12" label:"price if added when the hull is seen" help:"left out: the price now and the premium"`
+	Drop     *float64 `key:"drop" unit:"money" min:"0" max:"1e12" label:"still paid if it is signed and then dropped" help:"left out: the share of the price"`
 	UnitRate bool     `key:"unit_rate" default:"no" label:"paid by quantity found, not in one sum"`
 	Days     float64  `key:"days" unit:"d" default:"0" min:"0" max:"5000" label:"days in dock it takes"`
-	Risk     float64  `key:"risk" unit:"money" default:"0" min:"0" label:"risk if it is not done" help:"chance times what it would cost, in money"`
-	Heritage float64  `key:"heritage" unit:"money" default:"0" label:"harm to old fabric if it is done" help:"in money; negative where it restores"`
+	Risk     float64  `key:"risk" unit:"money" default:"0" min:"0" max:"1e12" label:"risk if it is not done" help:"chance times what it would cost, in money"`
+	Heritage float64  `key:"heritage" unit:"money" default:"0" min:"-1e12" max:"1e12" label:"harm to old fabric if it is done" help:"in money; negative where it restores"`
 	Must     bool     `key:"must" default:"no" label:"must be done in every state"`
 	NotNow   bool     `key:"only_if_found" default:"no" label:"can't be signed now, only added"`
 	Needs    []string `key:"needs" optional:"yes" label:"works it needs"`
@@ -32,8 +32,8 @@ type Finding struct {
 	Work     string   `key:"work" label:"work"`
 	Factor   *float64 `key:"factor" min:"0" max:"100" label:"quantity found, against that expected" help:"multiplies the price by quantity and the price of later, and the days"`
 	Days     *float64 `key:"days" unit:"d" min:"0" max:"5000" label:"days it takes then"`
-	Risk     *float64 `key:"risk" unit:"money" min:"0" label:"risk then if it is not done"`
-	Heritage *float64 `key:"heritage" unit:"money" label:"harm then if it is done"`
+	Risk     *float64 `key:"risk" unit:"money" min:"0" max:"1e12" label:"risk then if it is not done"`
+	Heritage *float64 `key:"heritage" unit:"money" min:"-1e12" max:"1e12" label:"harm then if it is done"`
 	Must     bool     `key:"must" default:"no" label:"must be done then"`
 }
 

@@ -1,6 +1,7 @@
 package choice
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"os"
@@ -263,7 +264,7 @@ func TestScopeRefuses(t *testing.T) {
 		in := base()
 		change(&in)
 		_, err := Scope.Fn(in)
-		e, ok := err.(*field.Error)
+		e, ok := errors.AsType[*field.Error](err)
 		if !ok || e.Field == "" || !strings.Contains(e.Message, want) {
 			t.Errorf("%v, want a refusal with %q", err, want)
 		}

@@ -72,8 +72,6 @@ func (s *search) run() (Solution, error) {
 		b := heap.Pop(&s.open).(branch)
 		bound = b.bound
 		if s.beaten(b.bound) {
-			bound = s.best
-			s.open = s.open[:0]
 			break
 		}
 		for next := &b; next != nil; {
@@ -194,7 +192,7 @@ func (s *search) expect(way, k int) float64 {
 func (s *search) split(b branch, at int, fraction, value float64) *branch {
 	j := s.whole[at]
 	floor := math.Floor(s.d.x[j])
-	s.learn(at, fraction, value)
+	s.learn(at)
 	down := branch{low: b.low, high: append([]float64{}, b.high...), bound: value, number: 2 * s.nodes}
 	down.high[at] = floor
 	up := branch{low: append([]float64{}, b.low...), high: b.high, bound: value, number: 2*s.nodes + 1}
@@ -208,7 +206,7 @@ func (s *search) split(b branch, at int, fraction, value float64) *branch {
 }
 
 // learn estimates what rounding the variable down and up costs, by the first step of the dual simplex method.
-func (s *search) learn(at int, fraction, value float64) {
+func (s *search) learn(at int) {
 	for i, v := range s.d.basic {
 		if v != s.whole[at] {
 			continue

@@ -1,6 +1,7 @@
 package choice
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"strings"
@@ -199,7 +200,7 @@ func TestTreeRefuses(t *testing.T) {
 		in := wildcatter()
 		change(&in)
 		_, err := Tree.Fn(in)
-		e, ok := err.(*field.Error)
+		e, ok := errors.AsType[*field.Error](err)
 		if !ok || e.Field == "" || !strings.Contains(e.Message, want) {
 			t.Errorf("%v, want a refusal with %q", err, want)
 		}

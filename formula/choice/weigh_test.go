@@ -1,6 +1,7 @@
 package choice
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"slices"
@@ -218,7 +219,7 @@ func TestWeighRefuses(t *testing.T) {
 		in := propellers()
 		change(&in)
 		_, err := Weigh.Fn(in)
-		e, ok := err.(*field.Error)
+		e, ok := errors.AsType[*field.Error](err)
 		if !ok || e.Field == "" || !strings.Contains(e.Message, want) {
 			t.Errorf("%v, want a refusal with %q", err, want)
 		}

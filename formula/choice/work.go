@@ -11,9 +11,9 @@ import (
 // Work is one thing that may be done.
 type Work struct {
 	ID         string    `key:"id" label:"work"`
-	Cost       *float64  `key:"cost" unit:"money" min:"0" label:"cost"`
-	Costs      []float64 `key:"costs" unit:"money" optional:"yes" min:"0" most:"200" label:"cost against each budget" help:"instead of one cost, where each budget is a limit of its own: a year, dock days"`
-	Value      float64   `key:"value" label:"worth" help:"points, or money of risk taken away; negative for harm"`
+	Cost       *float64  `key:"cost" unit:"money" min:"0" max:"1e12" label:"cost"`
+	Costs      []float64 `key:"costs" unit:"money" optional:"yes" min:"0" max:"1e12" most:"200" label:"cost against each budget" help:"instead of one cost, where each budget is a limit of its own: a year, dock days"`
+	Value      float64   `key:"value" min:"-1e12" max:"1e12" label:"worth" help:"points, or money of risk taken away; negative for harm"`
 	Group      string    `key:"group" optional:"yes" label:"matter, or sort of work"`
 	Course     string    `key:"course" optional:"yes" label:"course of that matter it belongs to" help:"works of two courses of one group shut each other out"`
 	Needs      []string  `key:"needs" optional:"yes" label:"works or courses it needs"`
@@ -25,7 +25,7 @@ type Work struct {
 // Pot is a sum of money with the rules it may be spent under.
 type Pot struct {
 	Name   string   `key:"name" optional:"yes" label:"pot or period"`
-	Amount float64  `key:"amount" unit:"money" min:"0" label:"amount"`
+	Amount float64  `key:"amount" unit:"money" min:"0" max:"1e14" label:"amount"`
 	Only   []string `key:"only" optional:"yes" label:"works, groups or courses it may pay for" help:"left out: any"`
 }
 

@@ -16,33 +16,33 @@ type Bid struct {
 	Yard       string    `key:"yard" label:"yard"`
 	Lumps      []BidLump `key:"lump_items" optional:"yes" most:"500" label:"lump sums"`
 	Rates      []BidRate `key:"unit_rates" optional:"yes" most:"500" label:"unit rates"`
-	DayRate    *float64  `key:"day_rate" unit:"money" min:"0" label:"price of a day"`
+	DayRate    *float64  `key:"day_rate" unit:"money" min:"0" max:"1e15" label:"price of a day"`
 	Days       *float64  `key:"days" unit:"d" min:"0" max:"5000" label:"days"`
-	Tow        *float64  `key:"tow" unit:"money" min:"0" label:"tow, both ways" help:"to and from this yard; the owner's own figure where the yard gives none"`
+	Tow        *float64  `key:"tow" unit:"money" min:"0" max:"1e15" label:"tow, both ways" help:"to and from this yard; the owner's own figure where the yard gives none"`
 	Exclusions []BidLump `key:"exclusions" optional:"yes" most:"500" label:"left out by the bidder, with what they would cost"`
-	Total      *float64  `key:"total" unit:"money" min:"0" label:"total as the bidder writes it"`
+	Total      *float64  `key:"total" unit:"money" min:"0" max:"1e15" label:"total as the bidder writes it"`
 }
 
 // BidLump is a lump sum; without an amount it is a blank.
 type BidLump struct {
 	Name   string   `key:"name" label:"item"`
-	Amount *float64 `key:"amount" unit:"money" min:"0" label:"amount" help:"a blank is a blank, never nothing to pay"`
+	Amount *float64 `key:"amount" unit:"money" min:"0" max:"1e15" label:"amount" help:"a blank is a blank, never nothing to pay"`
 }
 
 // BidRate is a unit rate; without a rate it is a blank. Quantity and extension are those the bidder wrote.
 type BidRate struct {
 	Item      string   `key:"item" label:"item"`
-	Rate      *float64 `key:"rate" min:"0" label:"rate" help:"a blank is a blank, never nothing to pay"`
-	Quantity  *float64 `key:"quantity" min:"0" label:"quantity as the bidder writes it"`
-	Extension *float64 `key:"extension" unit:"money" min:"0" label:"amount as the bidder writes it"`
+	Rate      *float64 `key:"rate" min:"0" max:"1e12" label:"rate" help:"a blank is a blank, never nothing to pay"`
+	Quantity  *float64 `key:"quantity" min:"0" max:"1e12" label:"quantity as the bidder writes it"`
+	Extension *float64 `key:"extension" unit:"money" min:"0" max:"1e15" label:"amount as the bidder writes it"`
 }
 
 // BidQuantity is how much of an item there will be.
 type BidQuantity struct {
 	Item   string   `key:"item" label:"item"`
-	Low    *float64 `key:"low" min:"0" label:"least"`
-	Likely float64  `key:"likely" min:"0" label:"likeliest"`
-	High   *float64 `key:"high" min:"0" label:"most"`
+	Low    *float64 `key:"low" min:"0" max:"1e12" label:"least"`
+	Likely float64  `key:"likely" min:"0" max:"1e12" label:"likeliest"`
+	High   *float64 `key:"high" min:"0" max:"1e12" label:"most"`
 }
 
 // BidsIn is the bids and the quantities they are put on.

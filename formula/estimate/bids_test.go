@@ -1,6 +1,7 @@
 package estimate
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"strings"
@@ -151,9 +152,26 @@ func TestBidsRefuse(t *testing.T) {
 		in := twoYards()
 		change(&in)
 		_, err := Bids.Fn(in)
-		e, ok := err.(*field.Error)
+		e, ok := errors.AsType[*field.Error](err)
 		if !ok || e.Field == "" || !strings.Contains(e.Message, want) {
 			t.Errorf("%v, want a refusal with %q", err, want)
 		}
 	}
+}
+
+func ExampleBids() {
+	in := Bids.New()
+	in.Bids = []Bid{
+		{Yard: "A", Lumps: []BidLump{{"works", new(900e3)}}, Rates: []BidRate{{Item: "steel, lb", Rate: new(18.0)}}},
+		{Yard: "B", Lumps: []BidLump{{"works", new(760e3)}}, Rates: []BidRate{{Item: "steel, lb", Rate: new(32.0)}}},
+	}
+	in.Quantities = []BidQuantity{{Item: "steel, lb", Low: new(4e3), Likely: 9e3, High: new(30e3)}}
+	out, err := Bids.Fn(in)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	turn := out.BreakEven[0]
+	fmt.Printf("%s is cheaper below %.0f, %s above; %s ends as the lowest in %.0f of 100\n", turn.Below, turn.Quantity, turn.Above, out.Lowest[0].Yard, 100*out.Lowest[0].Share)
+	// Output: B is cheaper below 10000, A above; A ends as the lowest in 73 of 100
 }

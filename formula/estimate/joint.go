@@ -112,7 +112,7 @@ func quicks(spreads []Spread) []func(float64) float64 {
 // hermites gives each amount as a series in the orthonormal Hermite polynomials of a standard normal variable, by the midpoint rule over shares.
 // The covariance of two amounts under normal correlation r is then sum(a_k b_k r^k).
 func (j *Joint) hermites(spreads []Spread) [][]float64 {
-	const n = 2048
+	const n = 1024
 	out := make([][]float64, len(spreads))
 	for i := range out {
 		out[i] = make([]float64, terms+1)

@@ -9,12 +9,12 @@ import (
 // Line is one line of an estimate.
 type Line struct {
 	Name     string   `key:"name" label:"line"`
-	Low      *float64 `key:"low" unit:"money" label:"lowest it can be"`
-	Likely   *float64 `key:"likely" unit:"money" label:"likeliest"`
-	High     *float64 `key:"high" unit:"money" label:"highest it can be"`
+	Low      *float64 `key:"low" unit:"money" min:"-1e15" max:"1e15" label:"lowest it can be"`
+	Likely   *float64 `key:"likely" unit:"money" min:"-1e15" max:"1e15" label:"likeliest"`
+	High     *float64 `key:"high" unit:"money" min:"-1e15" max:"1e15" label:"highest it can be"`
 	Kind     string   `key:"kind" enum:"triangular|pert|fixed" default:"triangular" label:"shape of the spread"`
-	Quantity *float64 `key:"quantity" min:"0" label:"quantity" help:"multiplies the amounts; with a rate and no amounts, quantity times rate is the line"`
-	Rate     *float64 `key:"rate" min:"0" label:"price of one" help:"multiplies the amounts"`
+	Quantity *float64 `key:"quantity" min:"0" max:"1e12" label:"quantity" help:"multiplies the amounts; with a rate and no amounts, quantity times rate is the line"`
+	Rate     *float64 `key:"rate" min:"0" max:"1e12" label:"price of one" help:"multiplies the amounts"`
 	Share    float64  `key:"share" default:"1" min:"0" max:"1" label:"share of the line that falls on this budget"`
 }
 

@@ -23,10 +23,10 @@ type LifeLeft struct {
 type NextIn struct {
 	Lives      []LifeLeft    `key:"lives" symbol:"lives" most:"100" label:"lives that end in dock"`
 	From       quantity.Date `key:"from" optional:"yes" label:"day the lives are counted from"`
-	CostLow    *float64      `key:"cost_low" unit:"money" symbol:"c1" over:"0" label:"cost of a docking today, low"`
-	Cost       float64       `key:"cost" unit:"money" symbol:"c2" over:"0" label:"cost of a docking today, likeliest"`
-	CostHigh   *float64      `key:"cost_high" unit:"money" symbol:"c3" over:"0" label:"cost of a docking today, high"`
-	Saved      float64       `key:"saved" unit:"money" symbol:"S" default:"0" min:"0" label:"saved for it already"`
+	CostLow    *float64      `key:"cost_low" unit:"money" symbol:"c1" over:"0" max:"1e15" label:"cost of a docking today, low"`
+	Cost       float64       `key:"cost" unit:"money" symbol:"c2" over:"0" max:"1e15" label:"cost of a docking today, likeliest"`
+	CostHigh   *float64      `key:"cost_high" unit:"money" symbol:"c3" over:"0" max:"1e15" label:"cost of a docking today, high"`
+	Saved      float64       `key:"saved" unit:"money" symbol:"S" default:"0" min:"0" max:"1e15" label:"saved for it already"`
 	Escalation float64       `key:"escalation" symbol:"e" default:"0.03" min:"-0.1" max:"0.5" label:"rise of prices a year"`
 	Interest   float64       `key:"interest" symbol:"i" default:"0.02" min:"-0.1" max:"0.5" label:"interest on savings a year"`
 	Years      *float64      `key:"years" unit:"y" symbol:"Yd" over:"0" max:"200" label:"docking is decided for this many years ahead" help:"left out: when the first life ends"`

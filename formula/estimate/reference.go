@@ -14,8 +14,8 @@ import (
 // Case is what happened to another ship.
 type Case struct {
 	Name     string   `key:"name" label:"case" help:"a label; no name is needed"`
-	Estimate *float64 `key:"estimate" unit:"money" over:"0" label:"estimate when it was decided"`
-	Outcome  *float64 `key:"outcome" unit:"money" over:"0" label:"what it cost"`
+	Estimate *float64 `key:"estimate" unit:"money" over:"0" max:"1e15" label:"estimate when it was decided"`
+	Outcome  *float64 `key:"outcome" unit:"money" over:"0" max:"1e15" label:"what it cost"`
 	Planned  *float64 `key:"days_planned" unit:"d" over:"0" max:"5000" label:"days planned"`
 	Taken    *float64 `key:"days_taken" unit:"d" over:"0" max:"5000" label:"days taken"`
 	Surveyed *bool    `key:"surveyed" label:"gauged in full before signing"`
@@ -25,8 +25,8 @@ type Case struct {
 // ReferenceIn is the cases, and one's own estimate.
 type ReferenceIn struct {
 	Cases       []Case   `key:"cases" symbol:"cases" most:"1000" label:"cases"`
-	Estimate    *float64 `key:"own_estimate" unit:"money" symbol:"E" over:"0" label:"own estimate"`
-	Contingency *float64 `key:"own_contingency" unit:"money" symbol:"Kc" min:"0" label:"own contingency on it"`
+	Estimate    *float64 `key:"own_estimate" unit:"money" symbol:"E" over:"0" max:"1e15" label:"own estimate"`
+	Contingency *float64 `key:"own_contingency" unit:"money" symbol:"Kc" min:"0" max:"1e15" label:"own contingency on it"`
 	Surveyed    *bool    `key:"own_surveyed" label:"take only cases that were gauged in full before signing (yes), or were not (no)" help:"left out: all cases"`
 }
 

@@ -1,6 +1,7 @@
 package estimate
 
 import (
+	"fmt"
 	"math"
 	"strings"
 	"testing"
@@ -108,4 +109,19 @@ func TestReferenceChooses(t *testing.T) {
 	if _, err := Reference.Fn(in); err == nil || !strings.Contains(err.Error(), "nothing can be said") {
 		t.Errorf("got %v", err)
 	}
+}
+
+func ExampleReference() {
+	in := Reference.New()
+	for _, c := range [][2]float64{{1.2e6, 1.5e6}, {400e3, 410e3}, {2.1e6, 4.4e6}, {900e3, 1.1e6}, {650e3, 1.04e6}} {
+		in.Cases = append(in.Cases, Case{Estimate: new(c[0]), Outcome: new(c[1]), Weight: 1})
+	}
+	in.Estimate = new(1.9e6)
+	out, err := Reference.Fn(in)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Printf("half grew by %.0f %% or less, eight in ten by %.0f %%: an estimate of 1.9 million is %.2f million then\n", 100*out.Uplift50, 100*out.Uplift80, *out.Sum80/1e6)
+	// Output: half grew by 25 % or less, eight in ten by 60 %: an estimate of 1.9 million is 3.04 million then
 }

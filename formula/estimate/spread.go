@@ -99,7 +99,7 @@ func (s Spread) quick() func(u float64) float64 {
 	if s.Kind != PERT || s.Low == s.High {
 		return s.At
 	}
-	const n, reach = 1024, 6.5
+	const n, reach = 512, 6.5
 	var table [n + 1]float64
 	for i := range table {
 		table[i] = s.At(normalShare(reach * (2*float64(i)/n - 1)))
@@ -116,7 +116,7 @@ func (s Spread) quickBelow() func(x float64) float64 {
 	if s.Kind != PERT || s.Low == s.High {
 		return s.Below
 	}
-	const n = 1024
+	const n = 512
 	var table [n + 1]float64
 	for i := range table {
 		table[i] = s.Below(s.Low + (s.High-s.Low)*float64(i)/n)

@@ -12,7 +12,7 @@ import (
 )
 
 // EstimateIn is the estimate line by line.
-type EstimateIn struct {
+type EstimateIn struct { //nolint:revive // the one word for it: estimate.In would not say of which of the package's methods
 	Lines       []Line      `key:"lines" symbol:"lines" most:"1000" label:"lines"`
 	Correlation float64     `key:"correlation" symbol:"r" default:"0.2" min:"0" max:"1" label:"correlation of the lines" help:"0.2 is a common default, from memory: one yard, one steel price and one survey make lines go wrong together"`
 	Matrix      [][]float64 `key:"correlation_matrix" optional:"yes" label:"correlation of each pair, instead of one for all"`
@@ -23,7 +23,7 @@ type EstimateIn struct {
 }
 
 // EstimateOut is the estimate as a whole, in prices of the year it is spent.
-type EstimateOut struct {
+type EstimateOut struct { //nolint:revive // as EstimateIn
 	Factor       float64  `key:"factor" symbol:"f" label:"rise of prices until then" expr:"(1+e)^Y"`
 	LikelySum    float64  `key:"likely_sum" unit:"money" symbol:"Ls" label:"sum of the likeliest amounts" expr:"sum(dr, #.likely)"`
 	Mean         float64  `key:"mean" unit:"money" symbol:"mu" label:"mean" expr:"sum(dr, #.mean)"`

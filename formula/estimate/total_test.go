@@ -1,6 +1,7 @@
 package estimate
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"strings"
@@ -212,7 +213,7 @@ func TestEstimateRefuses(t *testing.T) {
 		{map[string]any{"lines": []any{map[string]any{"name": "x", "likely": 3.0, "kind": "fixed"}}, "bias_mix": []any{map[string]any{"kind": "equipment", "share": 0.4}}}, "add up to 1"},
 	} {
 		_, err := Estimate.Run(c.in)
-		e, ok := err.(*field.Error)
+		e, ok := errors.AsType[*field.Error](err)
 		if !ok || e.Field == "" || !strings.Contains(e.Message, c.want) {
 			t.Errorf("%v: %v, want a refusal with %q", c.in, err, c.want)
 		}

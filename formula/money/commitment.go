@@ -12,7 +12,7 @@ type Commitment struct {
 	Name      string        `key:"name" label:"commitment"`
 	Pot       string        `key:"pot" label:"pot"`
 	Date      quantity.Date `key:"date" label:"signed"`
-	Amount    float64       `key:"amount" unit:"money" label:"amount" help:"negative for a credit"`
+	Amount    float64       `key:"amount" unit:"money" min:"-1e15" max:"1e15" label:"amount" help:"negative for a credit"`
 	Paper     string        `key:"paper" label:"paper that shows it"`
 	Due       quantity.Date `key:"due" optional:"yes" label:"falls due" help:"left out: at once"`
 	Retention float64       `key:"retention" default:"0" min:"0" max:"0.5" label:"share kept back"`

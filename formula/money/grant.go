@@ -11,10 +11,10 @@ import (
 type Grant struct {
 	Name    string        `key:"name" label:"grant"`
 	Pot     string        `key:"pot" label:"pot it will go to"`
-	Cap     float64       `key:"cap" unit:"money" min:"0" label:"at most"`
+	Cap     float64       `key:"cap" unit:"money" min:"0" max:"1e15" label:"at most"`
 	Match   float64       `key:"match" default:"1" min:"0" max:"20" label:"own money wanted for each unit given" help:"1 for one to one"`
-	Held    *float64      `key:"held" unit:"money" min:"0" label:"own money held or spent against it"`
-	Paid    float64       `key:"paid" unit:"money" default:"0" min:"0" label:"paid so far"`
+	Held    *float64      `key:"held" unit:"money" min:"0" max:"1e15" label:"own money held or spent against it"`
+	Paid    float64       `key:"paid" unit:"money" default:"0" min:"0" max:"1e15" label:"paid so far"`
 	Arrears bool          `key:"arrears" default:"yes" label:"paid only after the bills"`
 	PaysOn  quantity.Date `key:"pays_on" optional:"yes" label:"expected to be paid on"`
 }

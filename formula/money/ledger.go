@@ -18,7 +18,7 @@ type LedgerIn struct {
 	Commitments []Commitment  `key:"commitments" symbol:"com" optional:"yes" most:"10000" label:"money signed for"`
 	Pledges     []Pledge      `key:"pledges" optional:"yes" most:"10000" label:"money promised"`
 	Grants      []Grant       `key:"grants" optional:"yes" most:"1000" label:"grants"`
-	Reserve     *float64      `key:"reserve_needed" unit:"money" symbol:"R0" min:"0" label:"reserve to undock, tow home and moor again" help:"left out: what the reserve pots hold"`
+	Reserve     *float64      `key:"reserve_needed" unit:"money" symbol:"R0" min:"0" max:"1e15" label:"reserve to undock, tow home and moor again" help:"left out: what the reserve pots hold"`
 	Discount    float64       `key:"discount" symbol:"i" default:"0.04" min:"0" max:"1" label:"discount a year on pledges"`
 	Allowance   float64       `key:"allowance" symbol:"al" default:"0.1" min:"0" max:"1" label:"share of pledges not expected to come" help:"5 to 15 % is common practice"`
 }

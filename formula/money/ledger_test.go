@@ -1,6 +1,7 @@
 package money
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"strings"
@@ -167,7 +168,7 @@ func TestLedgerRefuses(t *testing.T) {
 		{base(func(in *LedgerIn) { in.AsOf = quantity.Date{} }), "as_of is missing"},
 	} {
 		_, err := Ledger.Fn(c.in)
-		e, ok := err.(*field.Error)
+		e, ok := errors.AsType[*field.Error](err)
 		if !ok || e.Field == "" || !strings.Contains(e.Message, c.want) {
 			t.Errorf("%v, want a refusal with %q", err, c.want)
 		}

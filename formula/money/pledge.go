@@ -13,11 +13,11 @@ import (
 type Pledge struct {
 	Name        string        `key:"name" label:"pledge"`
 	Pot         string        `key:"pot" label:"pot it will go to"`
-	Amount      float64       `key:"amount" unit:"money" min:"0" label:"amount"`
+	Amount      float64       `key:"amount" unit:"money" min:"0" max:"1e15" label:"amount"`
 	Due         quantity.Date `key:"due" label:"due"`
 	Conditional bool          `key:"conditional" default:"no" label:"hangs on a condition"`
 	Met         bool          `key:"met" default:"no" label:"the condition is met"`
-	Received    float64       `key:"received" unit:"money" default:"0" min:"0" label:"received so far"`
+	Received    float64       `key:"received" unit:"money" default:"0" min:"0" max:"1e15" label:"received so far"`
 	Allowance   *float64      `key:"allowance" min:"0" max:"1" label:"share not expected to come" help:"left out: the allowance for all"`
 }
 

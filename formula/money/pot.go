@@ -12,14 +12,14 @@ type Pot struct {
 	Name       string  `key:"name" label:"pot"`
 	Restricted string  `key:"restricted" optional:"yes" label:"what alone it may be spent on" help:"works, a place, dates; left out where it is free"`
 	Reserve    bool    `key:"reserve" default:"no" label:"kept to undock, tow home and moor again"`
-	Opening    float64 `key:"opening" unit:"money" default:"0" label:"in hand before the first movement"`
+	Opening    float64 `key:"opening" unit:"money" default:"0" min:"-1e15" max:"1e15" label:"in hand before the first movement"`
 }
 
 // Movement is money that came in or went out.
 type Movement struct {
 	Pot        string        `key:"pot" label:"pot"`
 	Date       quantity.Date `key:"date" label:"date"`
-	Amount     float64       `key:"amount" unit:"money" label:"amount"`
+	Amount     float64       `key:"amount" unit:"money" min:"0" max:"1e15" label:"amount"`
 	Paper      string        `key:"paper" label:"paper that shows it"`
 	Commitment string        `key:"commitment" optional:"yes" label:"commitment it pays" help:"for a payment"`
 }

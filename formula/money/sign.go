@@ -15,13 +15,13 @@ import (
 
 // SignIn is the money, what it is wanted for, and how it has come in.
 type SignIn struct {
-	InHand    float64      `key:"in_hand" unit:"money" symbol:"H" min:"0" label:"in hand"`
-	Pledges   float64      `key:"pledges_counted" unit:"money" symbol:"P" default:"0" min:"0" label:"pledges, as counted" help:"at what they are worth, never at their face: money.ledger"`
+	InHand    float64      `key:"in_hand" unit:"money" symbol:"H" min:"0" max:"1e15" label:"in hand"`
+	Pledges   float64      `key:"pledges_counted" unit:"money" symbol:"P" default:"0" min:"0" max:"1e15" label:"pledges, as counted" help:"at what they are worth, never at their face: money.ledger"`
 	Late      float64      `key:"pledges_late" unit:"money" symbol:"Pl" default:"0" min:"0" label:"of them, what comes only after the bills"`
-	Committed float64      `key:"committed" unit:"money" symbol:"C" default:"0" min:"0" label:"signed for and not yet paid"`
-	Reserve   float64      `key:"reserve" unit:"money" symbol:"R" min:"0" label:"reserve to undock, tow home and moor again" help:"never spent on anything else"`
+	Committed float64      `key:"committed" unit:"money" symbol:"C" default:"0" min:"0" max:"1e15" label:"signed for and not yet paid"`
+	Reserve   float64      `key:"reserve" unit:"money" symbol:"R" min:"0" max:"1e15" label:"reserve to undock, tow home and moor again" help:"never spent on anything else"`
 	Grants    []OpenGrant  `key:"grants" symbol:"gr" optional:"yes" most:"100" label:"grants against own money"`
-	Bridge    float64      `key:"bridge" unit:"money" symbol:"Br" default:"0" min:"0" label:"loan that bridges until grants are paid"`
+	Bridge    float64      `key:"bridge" unit:"money" symbol:"Br" default:"0" min:"0" max:"1e15" label:"loan that bridges until grants are paid"`
 	Scopes    []ScopePrice `key:"scopes" optional:"yes" most:"50" label:"scopes that might be signed for, the wanted one first"`
 
 	Works []choice.Work `key:"works" optional:"yes" most:"500" label:"works, for the ladder and the next gift"`
@@ -38,7 +38,7 @@ type SignIn struct {
 // OpenGrant is a grant that may still be earned.
 type OpenGrant struct {
 	Name    string  `key:"name" label:"grant"`
-	Cap     float64 `key:"cap" unit:"money" min:"0" label:"still to be earned, at most"`
+	Cap     float64 `key:"cap" unit:"money" min:"0" max:"1e15" label:"still to be earned, at most"`
 	Match   float64 `key:"match" default:"1" min:"0" max:"20" label:"own money wanted for each unit given"`
 	Arrears bool    `key:"arrears" default:"yes" label:"paid only after the bills"`
 	Claims  int     `key:"claims" default:"1" min:"1" max:"100" label:"equal claims while the work runs" help:"1: one claim at the end"`
@@ -47,16 +47,16 @@ type OpenGrant struct {
 // ScopePrice is a scope and what it costs.
 type ScopePrice struct {
 	Name   string  `key:"name" label:"scope"`
-	Low    float64 `key:"low" unit:"money" min:"0" label:"lowest"`
-	Likely float64 `key:"likely" unit:"money" min:"0" label:"likeliest"`
-	High   float64 `key:"high" unit:"money" min:"0" label:"highest"`
+	Low    float64 `key:"low" unit:"money" min:"0" max:"1e15" label:"lowest"`
+	Likely float64 `key:"likely" unit:"money" min:"0" max:"1e15" label:"likeliest"`
+	High   float64 `key:"high" unit:"money" min:"0" max:"1e15" label:"highest"`
 	Kind   string  `key:"kind" enum:"triangular|pert|fixed" default:"pert" label:"shape"`
 }
 
 // Gift is money given on a day, or in a month.
 type Gift struct {
 	Date   quantity.Date `key:"date" label:"day or month"`
-	Amount float64       `key:"amount" unit:"money" min:"0" label:"amount"`
+	Amount float64       `key:"amount" unit:"money" min:"0" max:"1e15" label:"amount"`
 }
 
 // SignOut is what can be signed for, and when more can.

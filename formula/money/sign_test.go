@@ -1,6 +1,7 @@
 package money
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"strings"
@@ -186,7 +187,7 @@ func TestSignRefuses(t *testing.T) {
 		in := purse()
 		change(&in)
 		_, err := Sign.Fn(in)
-		e, ok := err.(*field.Error)
+		e, ok := errors.AsType[*field.Error](err)
 		if !ok || e.Field == "" || !strings.Contains(e.Message, want) {
 			t.Errorf("%v, want a refusal with %q", err, want)
 		}

@@ -42,29 +42,30 @@ type task struct {
 }
 
 // tasks reads the activities: names become numbers, resources a row each, days days.
-func (in TimetableIn) tasks() (list []task, resources []string, capacity []float64, err error) {
+func (in TimetableIn) tasks() (list []task, capacity []float64, err error) {
+	var resources []string
 	for i, c := range in.Capacities {
 		if slices.Contains(resources, c.Name) {
-			return nil, nil, nil, field.Refuse(fmt.Sprintf("capacities[%d].name", i), "the capacity of %q stands twice", c.Name)
+			return nil, nil, field.Refuse(fmt.Sprintf("capacities[%d].name", i), "the capacity of %q stands twice", c.Name)
 		}
 		resources, capacity = append(resources, c.Name), append(capacity, c.Amount)
 	}
 	at := map[string]int{}
 	for i, a := range in.Activities {
 		if _, twice := at[a.ID]; twice || a.ID == "" {
-			return nil, nil, nil, field.Refuse(fmt.Sprintf("activities[%d].id", i), "activity %q stands twice, or has no id", a.ID)
+			return nil, nil, field.Refuse(fmt.Sprintf("activities[%d].id", i), "activity %q stands twice, or has no id", a.ID)
 		}
 		at[a.ID] = i
 	}
 	for i, a := range in.Activities {
 		t, err := a.task(i, resources, capacity)
 		if err != nil {
-			return nil, nil, nil, err
+			return nil, nil, err
 		}
 		for k, name := range a.After {
 			before, known := at[name]
 			if !known {
-				return nil, nil, nil, field.Refuse(fmt.Sprintf("activities[%d].after[%d]", i, k), "%q comes after %q, which is no activity here", a.ID, name)
+				return nil, nil, field.Refuse(fmt.Sprintf("activities[%d].after[%d]", i, k), "%q comes after %q, which is no activity here", a.ID, name)
 			}
 			if !slices.Contains(t.before, before) {
 				t.before = append(t.before, before)
@@ -72,7 +73,7 @@ func (in TimetableIn) tasks() (list []task, resources []string, capacity []float
 		}
 		list = append(list, t)
 	}
-	return list, resources, capacity, in.arrows(list)
+	return list, capacity, in.arrows(list)
 }
 
 // arrows turns events into what comes before: an arrow comes after all arrows that lead to the event it starts from.

@@ -1,6 +1,7 @@
 package network
 
 import (
+	"errors"
 	"fmt"
 	"strings"
 	"testing"
@@ -103,7 +104,7 @@ func TestDaysRefuses(t *testing.T) {
 		in := stay()
 		change(&in)
 		_, err := Days.Fn(in)
-		e, ok := err.(*field.Error)
+		e, ok := errors.AsType[*field.Error](err)
 		if !ok || e.Field == "" || !strings.Contains(e.Message, want) {
 			t.Errorf("%v, want a refusal with %q", err, want)
 		}

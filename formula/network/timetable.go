@@ -102,7 +102,7 @@ func timetable(in TimetableIn) (out TimetableOut, err error) {
 	if err != nil {
 		return out, err
 	}
-	tasks, _, capacity, err := in.tasks()
+	tasks, capacity, err := in.tasks()
 	if err != nil {
 		return out, err
 	}

@@ -1,6 +1,7 @@
 package network
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"os"
@@ -270,7 +271,7 @@ func TestTimetableAgainstEveryOrder(t *testing.T) {
 			}
 			in.Activities = append(in.Activities, a)
 		}
-		tasks, _, capacity, err := in.tasks()
+		tasks, capacity, err := in.tasks()
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -386,7 +387,7 @@ func TestTimetableRefuses(t *testing.T) {
 		in := pert()
 		change(&in)
 		_, err := Timetable.Fn(in)
-		e, ok := err.(*field.Error)
+		e, ok := errors.AsType[*field.Error](err)
 		if !ok || e.Field == "" || !strings.Contains(e.Message, want) {
 			t.Errorf("%v, want a refusal with %q", err, want)
 		}

@@ -1,6 +1,8 @@
 package network
 
 import (
+	"errors"
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -133,7 +135,7 @@ func TestWindowRefuses(t *testing.T) {
 		in := passage()
 		change(&in)
 		_, err := Window.Fn(in)
-		e, ok := err.(*field.Error)
+		e, ok := errors.AsType[*field.Error](err)
 		if !ok || e.Field == "" || !strings.Contains(e.Message, want) {
 			t.Errorf("%v, want a refusal with %q", err, want)
 		}
@@ -142,4 +144,14 @@ func TestWindowRefuses(t *testing.T) {
 		"tow_seasons": []any{map[string]any{"from": "31-04", "to": "09-30"}}}); err == nil || !strings.Contains(err.Error(), "no day of the year") {
 		t.Errorf("got %v", err)
 	}
+}
+
+func ExampleWindow() {
+	out, err := Window.Fn(passage())
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Printf("%d days, from %s; the 1st lacks: %s\n", out.Count, out.First, strings.Join(out.Blocked[0].Lacks, ", "))
+	// Output: 6 days, from 2031-04-08; the 1st lacks: dock free
 }

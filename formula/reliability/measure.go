@@ -14,10 +14,10 @@ import (
 // Course is one answer to the standing decision, with its worth as the unknown turns out.
 type Course struct {
 	Name  string   `key:"name" label:"course"`
-	Worth float64  `key:"worth" default:"0" label:"worth where the unknown is nought" help:"a cost is negative"`
-	Slope float64  `key:"slope" default:"0" label:"more worth for each unit of the unknown"`
-	Limit *float64 `key:"limit" label:"it fails where the unknown lies below this" help:"steel left, travel left"`
-	Loss  float64  `key:"loss" default:"0" label:"what a failure costs"`
+	Worth float64  `key:"worth" default:"0" min:"-1e15" max:"1e15" label:"worth where the unknown is nought" help:"a cost is negative"`
+	Slope float64  `key:"slope" default:"0" min:"-1e15" max:"1e15" label:"more worth for each unit of the unknown"`
+	Limit *float64 `key:"limit" min:"-1e12" max:"1e12" label:"it fails where the unknown lies below this" help:"steel left, travel left"`
+	Loss  float64  `key:"loss" default:"0" min:"-1e15" max:"1e15" label:"what a failure costs"`
 }
 
 // Look is one way of looking: readings with an error, or something that is seen or not.
@@ -40,8 +40,8 @@ type Sample struct {
 
 // MeasureIn is what is not known, the decision that hangs on it, and the ways to look.
 type MeasureIn struct {
-	Mean    *float64 `key:"mean" symbol:"m" label:"the unknown as it is believed, mean"`
-	SD      *float64 `key:"sd" symbol:"s0" over:"0" label:"and standard deviation"`
+	Mean    *float64 `key:"mean" symbol:"m" min:"-1e12" max:"1e12" label:"the unknown as it is believed, mean"`
+	SD      *float64 `key:"sd" symbol:"s0" over:"0" max:"1e12" label:"and standard deviation"`
 	Courses []Course `key:"courses" optional:"yes" most:"50" label:"courses of the standing decision"`
 	Names   []string `key:"names" optional:"yes" most:"50" label:"names of the courses, where samples are given"`
 	Samples []Sample `key:"samples" optional:"yes" most:"200000" label:"futures, instead of a mean and courses"`
@@ -281,7 +281,7 @@ func (in MeasureIn) turns(low, high, left float64) (cuts []float64) {
 		}
 	}
 	if left == 0 {
-		cuts = append(cuts, in.crossings(low, high)...)
+		cuts = append(cuts, in.crossings()...)
 		return inside(cuts, low, high)
 	}
 	const n = 400
@@ -309,7 +309,7 @@ func (in MeasureIn) turns(low, high, left float64) (cuts []float64) {
 }
 
 // crossings are where the straight pieces of two courses cross, on either side of their limits.
-func (in MeasureIn) crossings(low, high float64) (cuts []float64) {
+func (in MeasureIn) crossings() (cuts []float64) {
 	for i, a := range in.Courses {
 		for _, b := range in.Courses[:i] {
 			if a.Slope == b.Slope {

@@ -1,6 +1,7 @@
 package reliability
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"math/rand/v2"
@@ -153,7 +154,7 @@ func TestMeasureRefuses(t *testing.T) {
 		in := two(9, 2)
 		change(&in)
 		_, err := Measure.Fn(in)
-		e, ok := err.(*field.Error)
+		e, ok := errors.AsType[*field.Error](err)
 		if !ok || e.Field == "" || !strings.Contains(e.Message, want) {
 			t.Errorf("%v, want a refusal with %q", err, want)
 		}

@@ -1,6 +1,7 @@
 package reliability
 
 import (
+	"fmt"
 	"math"
 	"strings"
 	"testing"
@@ -80,4 +81,16 @@ func TestOutlivedSaysItInWords(t *testing.T) {
 	if m := MixedWithMedian(3, 2, 20); !(m.Hazard(m.Peak()) > m.Hazard(m.Peak()*1.1) && m.Hazard(m.Peak()) > m.Hazard(m.Peak()*0.9)) {
 		t.Error("the hazard does not peak where Peak says")
 	}
+}
+
+func ExampleOutlivedPart() {
+	in := OutlivedPart.New()
+	in.DesignLife, in.Age, in.Ahead = 20, 30, 5
+	out, err := OutlivedPart.Fn(in)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Printf("fails within five years with chance %.2f, not %.2f\n", out.Probability, out.PlugIn)
+	// Output: fails within five years with chance 0.45, not 0.75
 }

@@ -14,9 +14,9 @@ import (
 // ReplacementIn describes a part, what renewing it costs planned and after it failed, and how old it is.
 type ReplacementIn struct {
 	Shape    float64   `key:"shape" symbol:"k" over:"0" max:"50" label:"shape of the life law"`
-	Scale    float64   `key:"scale" unit:"y" symbol:"L" over:"0" max:"100000" label:"scale of the life law"`
-	Planned  float64   `key:"cost_planned" unit:"money" symbol:"cp" over:"0" label:"cost of renewing it as planned"`
-	Failure  float64   `key:"cost_failure" unit:"money" symbol:"cf" over:"0" label:"cost of renewing it after it failed" help:"all of it: the emergency docking, the damage, the income lost"`
+	Scale    float64   `key:"scale" unit:"y" symbol:"L" min:"0.001" max:"100000" label:"scale of the life law"`
+	Planned  float64   `key:"cost_planned" unit:"money" symbol:"cp" over:"0" max:"1e15" label:"cost of renewing it as planned"`
+	Failure  float64   `key:"cost_failure" unit:"money" symbol:"cf" over:"0" max:"1e15" label:"cost of renewing it after it failed" help:"all of it: the emergency docking, the damage, the income lost"`
 	Discount float64   `key:"discount" symbol:"r" default:"0.0344014" min:"0" max:"0.5" label:"discount a year, continuous" help:"ln(1 + yearly rate): 0.0344014 for 3.5 % a year"`
 	Age      *float64  `key:"age" unit:"y" symbol:"A" min:"0" max:"1000" label:"age of the part"`
 	Waits    []float64 `key:"waits" unit:"y" symbol:"w" optional:"yes" min:"0" max:"500" most:"200" label:"waits to compare" help:"0, 2, 5 and 10 where left out"`

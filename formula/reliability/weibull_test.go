@@ -1,6 +1,7 @@
 package reliability
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"strings"
@@ -159,7 +160,7 @@ func TestWeibullRefuses(t *testing.T) {
 		{map[string]any{"failures": []any{5.0, -1.0}}, "failures[1] must be more than 0"},
 	} {
 		_, err := Fitted.Run(c.in)
-		e, ok := err.(*field.Error)
+		e, ok := errors.AsType[*field.Error](err)
 		if !ok || e.Field == "" || !strings.Contains(e.Message, c.want) {
 			t.Errorf("%v: %v, want a refusal with %q", c.in, err, c.want)
 		}
