@@ -147,6 +147,7 @@ export const words = {
   who: 'Who',
   due: 'By',
   weights: 'Weight register',
+  against: 'The register against the drafts',
   weight: 'Weight',
   group: 'Group',
   mass: 'Mass',
