@@ -2,6 +2,8 @@ package intake
 
 import (
 	"fmt"
+	"path/filepath"
+	"slices"
 	"strings"
 
 	"oakum/app"
@@ -20,16 +22,27 @@ const newBid = "new:"
 
 // askBid asks whose prices a list holds, unless a column says so.
 func (t *Table) askBid() {
+	var each []string
 	for _, c := range t.guess.Columns {
-		if c.Meaning == "bid" || strings.HasSuffix(c.Meaning, "_each") {
+		switch {
+		case c.Meaning == "bid":
 			return
+		case strings.HasSuffix(c.Meaning, "_each"):
+			if of := facetOn(meaning{each: true}, c.Heading).of; !slices.Contains(each, of) {
+				each = append(each, of)
+			}
 		}
+	}
+	if len(each) > 0 {
+		t.put(app.Question{Key: "bid", Ask: fmt.Sprintf("Are %s new bids?", strings.Join(each, ", ")), Why: "the upper headings name the bidders", Usual: newBid + "each",
+			Options: []app.Option{{Value: newBid + "each", Text: "yes, make a bid of each"}, {Value: "known", Text: "no, they are on record under these names"}}})
+		return
 	}
 	q := app.Question{Key: "bid", Ask: "Whose bid is it?", Why: "the file does not say which of the bids on record it belongs to", Other: "new: and the yard, for a bid that is not on record yet"}
 	for _, e := range dossier.All[plan.Bid](t.ship) {
 		q.Options = append(q.Options, app.Option{Value: e.ID, Text: "the bid of " + e.Body.Yard})
 	}
-	title := strings.TrimSuffix(t.name, ".csv")
+	title := strings.TrimSuffix(t.name, filepath.Ext(t.name))
 	if len(t.ev.notes) > 0 {
 		title = cut(t.ev.notes[0])
 	}
@@ -38,11 +51,12 @@ func (t *Table) askBid() {
 	t.put(q)
 }
 
-// ofBid makes the bid that a list of prices is of, where it is new.
+// ofBid makes the bids that a list of prices is of, where they are new.
 func (r *reader) ofBid() error {
 	a, isNew := strings.CutPrefix(r.answers["bid"], newBid)
+	each := len(r.facets) > 0 && r.facets[0].of != ""
 	switch {
-	case r.kind.Name != "bid_line" || r.answers["bid"] == "":
+	case r.kind.Name != "bid_line" || r.answers["bid"] == "" || each && !isNew:
 		return nil
 	case !isNew:
 		if _, ok := dossier.Find[plan.Bid](r.t.ship, r.answers["bid"]); !ok {
@@ -52,7 +66,19 @@ func (r *reader) ofBid() error {
 	case strings.TrimSpace(a) == "":
 		return field.Refuse("bid", "a new bid needs its yard: answer new:YARD")
 	}
-	b := plan.Bid{Yard: strings.TrimSpace(a), State: "received"}
+	r.bids = map[string]*dossier.Record{}
+	for _, f := range r.facets {
+		name := f.of
+		if !each {
+			name = strings.TrimSpace(a)
+		}
+		r.bids[f.of] = r.newBid(name)
+	}
+	return nil
+}
+
+func (r *reader) newBid(yard string) *dossier.Record {
+	b := plan.Bid{Yard: yard, State: "received"}
 	for _, line := range r.t.ev.notes {
 		if d, ok := dayIn(line); ok && b.Date.IsZero() {
 			if reading, err := quantity.ReadDate(d); err == nil {
@@ -60,23 +86,25 @@ func (r *reader) ofBid() error {
 			}
 		}
 	}
-	r.bid = &dossier.Record{Head: dossier.Head{ID: dossier.NewID(), Kind: "bid", Basis: field.Documented, From: r.t.name + " (sha256 " + r.t.sum[:12] + ")"}, Body: &b}
-	return nil
+	return &dossier.Record{Head: dossier.Head{ID: dossier.NewID(), Kind: "bid", Basis: field.Documented, From: r.t.name + " (sha256 " + r.t.sum[:12] + ")"}, Body: &b}
 }
 
-// total keeps the total that the bidder wrote.
+// total keeps the totals that the bidders wrote.
 func (r *reader) total(x seen) {
-	if r.bid == nil || x.as != rowTotal {
+	if x.as != rowTotal {
 		return
 	}
-	b := r.bid.Body.(*plan.Bid)
-	for _, s := range r.shared {
-		if s.mean.field != "extension" || x.row.at(s.col) == "" {
-			continue
-		}
-		reading, err := r.habitFor(x.row.at(s.col)).Parse(x.row.at(s.col), "money")
-		if err == nil && !reading.Ambiguous() && b.Total == nil {
-			b.Total = &reading.Value
+	for of, made := range r.bids {
+		b := made.Body.(*plan.Bid)
+		for _, s := range append(slices.Clone(r.shared), r.own[facet{of: of}]...) {
+			cell := x.row.at(s.col)
+			if s.mean.field != "extension" || cell == "" {
+				continue
+			}
+			reading, err := r.habitFor(cell).Parse(cell, "money")
+			if err == nil && !reading.Ambiguous() && b.Total == nil {
+				b.Total = &reading.Value
+			}
 		}
 	}
 }

@@ -37,6 +37,10 @@ func (r *reader) plain(d *draft, s slot, cell string) error {
 	switch s.f.Type {
 	case field.Number:
 		return r.number(d, s, cell)
+	case field.List:
+		if s.f.Unit != "" {
+			return r.numbers(d, s, cell)
+		}
 	case field.Date:
 		return r.date(d, s, cell)
 	case field.Enum:
@@ -90,7 +94,7 @@ func (r *reader) number(d *draft, s slot, cell string) error {
 	if v, ok := r.fast(cell); ok && s.unit == unitOf(s.f) {
 		return r.set(d, s, v, cell)
 	}
-	reading, err := r.habitFor(cell).Parse(cell, r.unitFor(s))
+	reading, err := r.habitFor(cell).Parse(cell, s.unit)
 	var word *quantity.NoValue
 	if errors.As(err, &word) {
 		if word.Meaning == quantity.SameAsAbove {
@@ -107,8 +111,26 @@ func (r *reader) number(d *draft, s slot, cell string) error {
 	return r.setReading(d, s, reading, cell)
 }
 
-// unitFor is the unit of a bare figure in a column: money is the ship's currency.
-func (r *reader) unitFor(s slot) string { return s.unit }
+// numbers reads several figures of one cell into a list.
+func (r *reader) numbers(d *draft, s slot, cell string) error {
+	list, err := r.readings(cell, s.unit)
+	var word *quantity.NoValue
+	if errors.As(err, &word) && word.Meaning != quantity.SameAsAbove {
+		return nil
+	}
+	if err != nil {
+		return err
+	}
+	texts := make([]string, len(list))
+	for i, reading := range list {
+		v, err := inDeclared(reading.Value, s.f)
+		if err != nil {
+			return err
+		}
+		texts[i] = strconv.FormatFloat(v, 'f', -1, 64)
+	}
+	return r.text(d, s.f.Key, strings.Join(texts, "; "))
+}
 
 // pick settles a reading with several meanings by the answers, or refuses it.
 func (r *reader) pick(reading *quantity.Reading) error {

@@ -38,8 +38,8 @@ func (m meaning) String() string {
 func parseMeaning(text string, k dossier.Kind) (m meaning, ok bool) {
 	m.field = text
 	if head, each := strings.CutSuffix(text, "_each"); each {
-		p := profileOf(k.Name)
-		return meaning{field: head, each: true}, p.subject != "" && head == p.main
+		f, isField := k.Field(head)
+		return meaning{field: head, each: true}, profileOf(k.Name).subject != "" && isField && f.Type == field.Number
 	}
 	for range 3 {
 		if known := isMeaning(m.field, k); known {
@@ -101,6 +101,7 @@ func columnsOf(h heads, rows []row, p profile, names func(string) bool) []app.Gu
 			c.Heading, c.Unit = h.headings[i], h.units[i]
 		}
 		headMeans(&c, k, p, words)
+		eachGroup(&c, k, p, words)
 		if p.subject != "" && c.Heading != "" && (c.Meaning == "" || !strings.Contains(c.Why, "says so")) && names(c.Heading) {
 			c.Meaning, c.Why = meaning{field: p.main, each: true}.String(), fmt.Sprintf("the heading %q names what was read", c.Heading)
 		}
@@ -173,6 +174,28 @@ func headMeans(c *app.GuessedColumn, k dossier.Kind, p profile, words []word) {
 		c.Why = fmt.Sprintf("the heading %q has the word in it", c.Heading)
 	}
 	inPerCent(c, share)
+}
+
+// eachGroup reads a head of two levels whose upper one names what the figures are of: a bidder over "unit" and "total".
+func eachGroup(c *app.GuessedColumn, k dossier.Kind, p profile, words []word) {
+	top, bottom, ok := strings.Cut(c.Heading, " / ")
+	if p.subject == "" || !ok {
+		return
+	}
+	if m, _ := meaningOf(plainHead(top), words); m != "" {
+		return
+	}
+	rest, unit := unitIn(bottom)
+	m, strength := meaningOf(plainHead(rest), words)
+	if p.lower[plainHead(rest)] != "" {
+		m, strength = p.lower[plainHead(rest)], 3
+	}
+	if f, isField := k.Field(m); strength >= 3 && isField && f.Type == field.Number {
+		c.Meaning, c.Why = meaning{field: m, each: true}.String(), fmt.Sprintf("the upper heading %q names what it is of, the lower one says %s", top, f.Label)
+		if unit != "" {
+			c.Unit = unit
+		}
+	}
 }
 
 // ownHead reads a head of a template.
@@ -335,6 +358,10 @@ func once(list []app.GuessedColumn, k dossier.Kind, p profile) {
 		f, _ := k.Field(m.field)
 		if m.field == p.main && f.Type == field.Number && p.kind == "thickness" || m.field == "notes" {
 			c.Why = "as column " + columnName(at) + ": both are kept"
+			continue
+		}
+		if m.field == "original" && c.Unit != list[at].Unit {
+			c.Why = "as column " + columnName(at) + ", for the rows where that is blank"
 			continue
 		}
 		c.Meaning, c.Why = "", "column "+columnName(at)+" holds this already"

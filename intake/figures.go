@@ -92,7 +92,7 @@ func (t *Table) declaredUnits(k dossier.Kind) {
 		c := &t.guess.Columns[i]
 		m, ok := parseMeaning(c.Meaning, k)
 		f, isField := k.Field(m.field)
-		if !ok || !isField || f.Type != field.Number {
+		if !ok || !isField || f.Type != field.Number && (f.Type != field.List || f.Unit == "") {
 			c.Unit = ""
 			continue
 		}

@@ -90,6 +90,9 @@ func (r *reader) readings(cell, unit string) ([]quantity.Reading, error) {
 		if err := r.pick(&list[i]); err != nil {
 			return nil, err
 		}
+		if r.kind.Name != "thickness" {
+			continue
+		}
 		if err := r.oddUnit(&list[i], unit); err != nil {
 			return nil, err
 		}
@@ -192,6 +195,9 @@ func mustMillimetres(base float64) float64 { return field.Trim(base * 1000) }
 
 // original reads the thickness before the loss: figures, fractions, pounds of plate. A word means that the report does not say.
 func (r *reader) original(d *draft, s slot, cell string) error {
+	if d.given[s.field] {
+		return nil // an earlier column has it
+	}
 	if v, ok := bare(cell); ok && r.t.ev.flags["pounds"] > 0 && roundPounds(v) {
 		switch r.answers["bare_pounds"] {
 		case "lb_plate":

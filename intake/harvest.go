@@ -28,8 +28,10 @@ func (t *Table) Harvest() (app.Harvest, error) {
 		return app.Harvest{}, err
 	}
 	var h app.Harvest
-	if r.bid != nil {
-		h.Records = append(h.Records, *r.bid)
+	for _, f := range r.facets {
+		if b := r.bids[f.of]; b != nil {
+			h.Records = append(h.Records, *b)
+		}
 	}
 	r.each(0, func(x seen) bool {
 		h.Rows++

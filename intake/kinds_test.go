@@ -66,6 +66,22 @@ func TestOtherKinds(t *testing.T) {
 			"offer of a yard.csv", "Offer of a yard, 4 September 2026\n\nItem;Description;Qty;Unit;Rate EUR;Amount EUR\n1;DOCKING;;;;\n1.1;Docking;1;piece;49.485,69;49.485,69\n1.2;Power;;day;;included\n1.3;Cleaning;;m2;;\n;TOTAL;;;;49.485,69\n", "bid_line",
 			map[string]string{"bid": "new:a yard"}, 4, 0, map[string]string{"yard": "a yard", "total": "49485.69", "date": "2026-09-04"},
 		},
+		"a tabulation of three bids": {
+			"bid tabulation.csv", "Item,Description,Qty,Unit,Bidder A,,Bidder B,,Bidder C,\n,,,,unit,total,unit,total,unit,total\n1,Docking,1,piece,900,900,950,950,NB,NB\n2,Cleaning,100,m2,20,2000,21,2100,included,included\nTOTAL,,,,,2900,,3050,,\n", "bid_line", nil, 9, 0,
+			map[string]string{"yard": "Bidder A", "total": "2900"},
+		},
+		"an original in inches or in pounds": {
+			"list.csv", "Frames from A.P.\nFr,Strake,Side,Orig in,Orig lb/ft2,Gauged in\n37,C,P,,20.4,.47\n38,C,P,.5,,.48\n", "thickness", nil, 2, 0, map[string]string{"original": "12.7", "thickness": "11.938"},
+		},
+		"leaks": {
+			"leak log.csv", "No,Found,Compartment,Frame,Side,Rate (gal/h),Cause,State\n7,2019-04-01,shaft alley,22,P,12 US gal/h,rivet,weeping\n", "leak", nil, 1, 0, map[string]string{"number": "7", "date": "2019-04-01", "space": "shaft alley", "cause": "rivet", "state": "weeping"},
+		},
+		"dry film in mils": {
+			"dft.csv", "Date,Location,DFT (mils),Specified (mils)\n2019-04-01,P side,10/12/11,10\n", "film", nil, 1, 0, map[string]string{"readings": "254; 304.8; 279.4", "nominal": "254", "where": "P side"},
+		},
+		"a paint log": {
+			"paint log.csv", "Date,Area,Coat No.,Product,Batch A/B,Surface prep grade,Steel temp (F),RH,Dew point (F),DFT\n2019-04-01,P side fr 20-40,1,epoxy,A12,Sa 2 1/2,50,71,41,\n", "coat", nil, 1, 0, map[string]string{"number": "1", "product": "epoxy", "steel": "10", "humidity": "71", "dew_point": "5", "grade": "Sa 2 1/2"},
+		},
 		"weather": {
 			"weather.csv", "datetime,temp (°F),RH %,wind speed (kn),rain mm\n2024-03-01 06:00,50,81,12,0.4\n", "climate", nil, 1, 0,
 			map[string]string{"date": "2024-03-01", "time": "06:00", "air": "10", "humidity": "81", "wind": "12", "rain": "yes"},

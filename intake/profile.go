@@ -19,6 +19,7 @@ type profile struct {
 	own bool // only the names of the kind's own fields are known heads
 
 	subject string            // the field that says what was read, where a column's heading may name it
+	lower   map[string]string // lower headings under such a name, where they mean another field than alone
 	levels  map[string]string // headings that name a level instead, by field "level"
 	ended   map[string]string // fields that are a reading on an end and a side, by "forward_port"
 }

@@ -89,6 +89,45 @@ func init() {
 			},
 		},
 		profile{
+			kind: "leak", needs: []string{"rate", "source", "cause", "state"}, names: []string{"leak", "leaks", "leckage"},
+			words: []word{
+				{"number", []string{"no", "leak no", "number", "leak", "id"}},
+				{"date", []string{"found", "date found"}},
+				{"rate", []string{"rate", "flow", "leak rate", "gal/h", "l/h"}},
+				{"cause", []string{"cause", "why"}},
+				{"state", []string{"state", "status"}},
+				{"source", []string{"through", "from", "source", "type"}},
+				{"notes", []string{"patch", "what was done", "repair"}},
+			},
+		},
+		profile{
+			kind: "coat", needs: []string{"product", "number"}, names: []string{"paint", "paint log", "coating", "coatings", "anstrich"},
+			words: []word{
+				{"number", []string{"coat", "coat no", "coat number", "coat nr"}},
+				{"product", []string{"product", "paint", "material", "coat no & product", "product name"}},
+				{"batch", []string{"batch", "batch a/b", "batch no", "charge"}},
+				{"grade", []string{"surface prep", "surface prep grade", "prep", "surface preparation", "prep grade", "surface prep standard"}},
+				{"profile", []string{"profile", "blast profile", "roughness"}},
+				{"salts", []string{"salts", "chlorides"}},
+				{"air", []string{"air", "air temp", "air temperature"}},
+				{"steel", []string{"steel", "steel temp", "surface temp"}},
+				{"humidity", []string{"rh", "humidity", "rel humidity"}},
+				{"dew_point", []string{"dew point", "dp", "taupunkt"}},
+				{"wet_film", []string{"wft", "wet film"}},
+				{"where", []string{"area", "location", "area frames x strakes side"}},
+				{"started", []string{"start", "started"}},
+				{"stopped", []string{"stop", "stopped", "finish"}},
+			},
+		},
+		profile{
+			kind: "film", main: "readings", needs: []string{"readings"}, names: []string{"dft", "film"},
+			words: []word{
+				{"readings", []string{"dft", "readings", "dft readings", "dry film", "dft um", "dft mils"}},
+				{"nominal", []string{"required", "nominal", "specified", "spec"}},
+				{"where", []string{"area", "location"}},
+			},
+		},
+		profile{
 			kind: "water", needs: []string{"salinity", "conductivity", "resistivity"}, names: []string{"salinity", "water sample", "ctd"},
 			words: []word{
 				{"salinity", []string{"salinity", "sal", "psu"}}, {"conductivity", []string{"conductivity", "cond"}}, {"temperature", []string{"temp", "temperature", "water temp"}}, {"depth", []string{"depth", "sample depth"}},

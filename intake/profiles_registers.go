@@ -53,7 +53,7 @@ func init() {
 			},
 		},
 		profile{
-			kind: "bid_line", main: "extension", subject: "bid", needs: []string{"extension", "unit_rate"}, names: []string{"bid", "offer", "quotation", "schedule", "tender", "quote", "price"},
+			kind: "bid_line", main: "extension", subject: "bid", lower: map[string]string{"unit": "unit_rate", "each": "unit_rate", "total": "extension"}, needs: []string{"extension", "unit_rate"}, names: []string{"bid", "offer", "quotation", "schedule", "tender", "quote", "price"},
 			words: []word{
 				{"item", []string{"item", "item no", "pos", "no", "line", "ref", "item number"}},
 				{"description", []string{"description", "work", "works", "text", "scope", "leistung", "item description", "service"}},

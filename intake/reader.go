@@ -52,9 +52,9 @@ type reader struct {
 	strakes  []string
 	zeroth   int // index of the strake that is number 1
 	refs     map[string]map[string]string
-	skip     map[string]bool // fields that have a column
-	bid      *dossier.Record // the bid that a price list is of, where it is made with it
-	byNumber *slot           // strakes by number, and by letter, where both have a column
+	skip     map[string]bool            // fields that have a column
+	bids     map[string]*dossier.Record // the bids that a price list is of, by the heading that names them, where they are made with it
+	byNumber *slot                      // strakes by number, and by letter, where both have a column
 	byLetter *slot
 
 	from    string   // file and sheet, before the row
@@ -377,8 +377,8 @@ func (r *reader) finish(d *draft, f facet) (rec dossier.Record, err error) {
 	}
 	if r.answers["bid"] != "" && f.of == "" && !r.skip["bid"] {
 		id := r.answers["bid"]
-		if r.bid != nil {
-			id = r.bid.ID
+		if b := r.bids[""]; b != nil {
+			id = b.ID
 		}
 		if err := r.text(d, "bid", id); err != nil {
 			return rec, err

@@ -1,6 +1,8 @@
 package intake
 
 import (
+	"strings"
+
 	"oakum/dossier"
 )
 
@@ -8,6 +10,9 @@ import (
 func facetOn(m meaning, heading string) facet {
 	if !m.each {
 		return facet{side: m.side, end: m.end}
+	}
+	if top, _, two := strings.Cut(heading, " / "); two {
+		heading = top
 	}
 	rest, _ := unitIn(heading)
 	return facet{of: rest}
@@ -32,6 +37,9 @@ func (t *Table) named(p profile) func(string) bool {
 func (r *reader) subject(d *draft, of string) error {
 	if level := r.profile.levels[plainName(of)]; level != "" {
 		return r.text(d, "level", level)
+	}
+	if b, ok := r.bids[of]; ok {
+		return r.text(d, "bid", b.ID)
 	}
 	i := r.codec.Index(r.profile.subject)
 	s := slot{mean: meaning{field: r.profile.subject}, field: i, f: r.codec.Field(i)}

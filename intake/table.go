@@ -23,15 +23,16 @@ type Table struct {
 	sum  string
 	ship *dossier.Dossier
 
-	said     settings
-	sheets   []sheet // of a workbook; a text file is cut anew when its delimiter changes
-	heads    []heads // of each sheet
-	main     int     // the sheet whose columns were guessed
-	guess    app.Guess
-	known    dossier.Record // the mapping it is read by, where there is one
-	ev       evidence
-	template bool  // the file is a template of ours
-	rows     []row // the rows the evidence is from
+	said                              settings
+	sheets                            []sheet // of a workbook; a text file is cut anew when its delimiter changes
+	heads                             []heads // of each sheet
+	main                              int     // the sheet whose columns were guessed
+	guess                             app.Guess
+	known                             dossier.Record // the mapping it is read by, where there is one
+	text, textName, textWhy, textSaid string         // of a text file, and the encoding somebody said it is in
+	ev                                evidence
+	template                          bool  // the file is a template of ours
+	rows                              []row // the rows the evidence is from
 }
 
 // Reader opens files of rows. It is the app.Tables of the program.
@@ -116,7 +117,11 @@ func (t *Table) lookAtText(g *app.Guess) {
 	if t.said.encoding != nil {
 		said = *t.said.encoding
 	}
-	text, name, why := letters(t.data, said)
+	if t.text == "" || said != t.textSaid {
+		t.text, t.textName, t.textWhy = letters(t.data, said)
+		t.textSaid = said
+	}
+	text, name, why := t.text, t.textName, t.textWhy
 	g.Encoding = name
 	g.Why = append(g.Why, app.Evidence{What: "encoding " + name, Why: why})
 	mark, why := delimiterOf(text)
