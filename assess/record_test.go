@@ -1,12 +1,14 @@
 package assess
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
 	"oakum/dossier"
 	"oakum/formula/gland"
 	"oakum/plan"
+	"oakum/ship"
 )
 
 func TestOverduePartsStayUntilAnswered(t *testing.T) {
@@ -68,6 +70,32 @@ func TestSignatureGoesStale(t *testing.T) {
 	again, _, _ := gland.Rings.Sheet(in, nil)
 	if SheetHash(again) != SheetHash(other) {
 		t.Error("the same sheet, another hash")
+	}
+}
+
+func TestAStaleSignatureSaysWhatChanged(t *testing.T) {
+	d := dossier.New()
+	put(t, d, "port", ship.Gland{Name: "Port stern gland", Bore: new(0.343), Shaft: new(0.305), Rings: new(5)})
+	b := brief(t, d, "2026-05-01")
+	i := slices.IndexFunc(b.SheetIDs(), func(id string) bool { return strings.HasPrefix(id, "gland.rings@") })
+	if i < 0 {
+		t.Fatalf("no sheet of the rings among %v", b.SheetIDs())
+	}
+	id := b.SheetIDs()[i]
+	s, _ := b.Sheet(id)
+	hash, lines := Signable(s)
+	put(t, d, "r1", plan.Review{Sheet: id, Name: "N. Architect", Date: date(t, "2026-05-01"), Hash: hash, Signed: lines})
+	if r := brief(t, d, "2026-05-01").Signatures(id); len(r) != 1 || r[0].State != "stands" || len(r[0].Changed) != 0 {
+		t.Errorf("signed today: %+v", r)
+	}
+	put(t, d, "port", ship.Gland{Name: "Port stern gland", Bore: new(0.350), Shaft: new(0.305), Rings: new(5)})
+	b = brief(t, d, "2026-05-01")
+	r := b.Signatures(id)
+	if len(r) != 1 || r[0].State != stale || !slices.ContainsFunc(r[0].Changed, func(c string) bool { return strings.Contains(c, "was 343") && strings.Contains(c, "is 350") }) {
+		t.Errorf("after the bore was corrected: %+v", r)
+	}
+	if !slices.ContainsFunc(b.Record.Missing, func(n Notice) bool { return strings.Contains(n.What, "stale") }) {
+		t.Error("the page does not say so")
 	}
 }
 

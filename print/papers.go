@@ -55,7 +55,7 @@ func Print(w io.Writer, b *assess.Brief, name, size string) error {
 		if !ok {
 			return field.Refuse("name", "the brief has no sheet %q", id)
 		}
-		return Sheet(w, Heading{Ship: b.Name, Day: b.Day.String(), Snapshot: b.Snapshot}, s, size)
+		return Sheet(w, Heading{Ship: b.Name, Day: b.Day.String(), Snapshot: b.Snapshot, Signed: b.Signatures(id)}, s, size)
 	}
 	for _, p := range Papers() {
 		if p.Name == name {

@@ -3,13 +3,17 @@ package print
 import (
 	"io"
 
+	"oakum/assess"
 	"oakum/calc"
 	"oakum/field"
 	"oakum/print/page"
 )
 
 // Heading says of which ship, day and records a sheet speaks. A sheet worked by hand has none of them.
-type Heading struct{ Ship, Day, Snapshot string }
+type Heading struct {
+	Ship, Day, Snapshot string
+	Signed              []assess.ReviewRow // the signatures under it
+}
 
 // Sheet writes a calculation so that it can be checked with a pencil: what went in and how it is known, each step with its numbers, what came out.
 func Sheet(w io.Writer, h Heading, s calc.Sheet, size string) error {
@@ -19,8 +23,30 @@ func Sheet(w io.Writer, h Heading, s calc.Sheet, size string) error {
 	}
 	d.Cautions(s.Cautions)
 	sheetBody(d, s)
+	signatures(d, h.Signed)
 	d.Sign(page.Signer{Who: "Checked", For: "by hand or by another method; note below what was found"})
 	return d.Write(w)
+}
+
+// signatures prints who put a name under the sheet, and whether it still stands.
+func signatures(d *page.Document, list []assess.ReviewRow) {
+	if len(list) == 0 {
+		return
+	}
+	d.Heading("Signatures")
+	for _, r := range list {
+		d.Strong(words(", ", r.Name, r.Licence, r.Date) + ": " + r.Verdict)
+		if r.Words != "" {
+			d.Text(r.Words)
+		}
+		d.Text(r.State + ".")
+		if len(r.Changed) > 0 {
+			d.ListOf(r.Changed, page.CellSize)
+		}
+		if r.Hash != "" {
+			d.Note("SHA-256 of what was signed: " + r.Hash)
+		}
+	}
 }
 
 // sheetPart is a sheet as part of a longer paper.
