@@ -1,9 +1,7 @@
 package network
 
 import (
-	"encoding/binary"
 	"math"
-	"math/bits"
 	"slices"
 	"sort"
 )
@@ -29,13 +27,6 @@ type delays struct {
 	cutsets map[string][]cutset
 }
 
-// cutset is a moment in a schedule so far: the time, and when the running tasks end, in the order of their numbers.
-type cutset struct {
-	at      float64
-	running []int
-	ends    []float64
-}
-
 func newDelays(p *plan, days []float64, limit int) *delays {
 	start, _, rest := p.passes(days)
 	d := &delays{p: p, days: days, rest: rest, limit: limit, start: make([]float64, len(p.tasks)), cutsets: map[string][]cutset{}}
@@ -44,75 +35,6 @@ func newDelays(p *plan, days []float64, limit int) *delays {
 	}
 	d.bound = d.lower(start)
 	return d
-}
-
-// lower is the best of simple bounds on the whole length: the longest path, the work of each resource over its capacity, and a path stretched by
-// tasks that can't run beside any of it.
-func (d *delays) lower(early []float64) float64 {
-	bound := 0.0
-	for i := range early {
-		bound = max(bound, early[i]+d.rest[i])
-	}
-	length := bound
-	for r, c := range d.p.capacity {
-		work := 0.0
-		for i, t := range d.p.tasks {
-			work += t.takes[r] * d.days[i]
-		}
-		if c > 0 {
-			bound = max(bound, work/c)
-		}
-	}
-	return max(bound, d.alongside(early, length))
-}
-
-// alongside bounds the length by one critical path and, for one other task at a time, how much of it can run beside that path within its own float
-// (Stinson, Davis and Khumawala 1978). It holds only where the path fills the whole time.
-func (d *delays) alongside(early []float64, length float64) float64 {
-	path := d.critical(early, length)
-	bound := length
-	for i := range d.p.tasks {
-		if len(path) == 0 || slices.Contains(path, i) || d.days[i] == 0 {
-			continue
-		}
-		from, to := early[i], length-d.rest[i]+d.days[i]
-		longest, run := 0.0, 0.0
-		for _, c := range path {
-			a, b := max(early[c], from), min(early[c]+d.days[c], to)
-			if b <= a {
-				continue
-			}
-			if d.over([]int{i, c}) {
-				run = 0
-				continue
-			}
-			run += b - a
-			longest = max(longest, run)
-		}
-		bound = max(bound, length+max(d.days[i]-longest, 0))
-	}
-	return bound
-}
-
-// critical walks one critical path from the start to the end; nil where none fills the whole time.
-func (d *delays) critical(early []float64, length float64) (path []int) {
-	next := func(at float64, among []int) int {
-		for _, i := range among {
-			if math.Abs(early[i]-at) <= tie && early[i]+d.rest[i] >= length-tie {
-				return i
-			}
-		}
-		return -1
-	}
-	at := 0.0
-	for i := next(0, d.p.order); i >= 0; i = next(at, d.p.after[i]) {
-		path = append(path, i)
-		at = early[i] + d.days[i]
-	}
-	if at < length-tie {
-		return nil
-	}
-	return path
 }
 
 // solve searches from a schedule that is there already. proved tells that the best one is the shortest.
@@ -287,143 +209,4 @@ func (d *delays) branch(now float64, all []int, bound float64) {
 			d.start[i] = was[k]
 		}
 	}
-}
-
-// mostSets is how many sets are tried at one moment before the search counts as cut off.
-const mostSets = 4096
-
-// sets are the smallest sets of the tasks, as bits, without which the rest fits; those that take nothing that is scarce are never in a
-// set.
-func (d *delays) sets(all []int) (list []uint64) {
-	excess := make([]float64, len(d.p.capacity))
-	for r, c := range d.p.capacity {
-		excess[r] = -c
-		for _, i := range all {
-			excess[r] += d.p.tasks[i].takes[r]
-		}
-	}
-	able := []int{}
-	for k, i := range all {
-		for r, x := range d.p.tasks[i].takes {
-			if x > 0 && excess[r] > tie {
-				able = append(able, k)
-				break
-			}
-		}
-	}
-	var try func(from int, set uint64, left []float64)
-	try = func(from int, set uint64, left []float64) {
-		if len(list) >= mostSets {
-			d.cutOff = true
-			return
-		}
-		if fits(left) {
-			if d.smallest(all, set, left) {
-				list = append(list, set)
-			}
-			return
-		}
-		for n := from; n < len(able); n++ {
-			k := able[n]
-			next := slices.Clone(left)
-			for r, x := range d.p.tasks[all[k]].takes {
-				next[r] -= x
-			}
-			try(n+1, set|1<<k, next)
-		}
-	}
-	try(0, 0, excess)
-	return list
-}
-
-func fits(excess []float64) bool {
-	for _, x := range excess {
-		if x > tie {
-			return false
-		}
-	}
-	return true
-}
-
-// smallest tells whether the set would no longer do without any one of its tasks.
-func (d *delays) smallest(all []int, set uint64, left []float64) bool {
-	for s := set; s != 0; s &= s - 1 {
-		k := bits.TrailingZeros64(s)
-		enough := true
-		for r, x := range d.p.tasks[all[k]].takes {
-			enough = enough && left[r]+x <= tie
-		}
-		if enough {
-			return false
-		}
-	}
-	return true
-}
-
-// energy bounds the end by the work that is left of each resource.
-func (d *delays) energy(now float64, running []int) float64 {
-	bound := 0.0
-	for r, c := range d.p.capacity {
-		work := 0.0
-		for i, t := range d.p.tasks {
-			if d.start[i] < 0 {
-				work += t.takes[r] * d.days[i]
-			}
-		}
-		for _, i := range running {
-			work += d.p.tasks[i].takes[r] * (d.start[i] + d.days[i] - now)
-		}
-		if c > 0 {
-			bound = max(bound, now+work/c)
-		}
-	}
-	return bound
-}
-
-// mostCutsets is how many are kept.
-const mostCutsets = 500_000
-
-func (d *delays) moments(now float64, running []int) cutset {
-	c := cutset{at: now, running: slices.Clone(running)}
-	slices.Sort(c.running)
-	for _, i := range c.running {
-		c.ends = append(c.ends, d.start[i]+d.days[i])
-	}
-	return c
-}
-
-// dominated tells whether a schedule of the same tasks was tried before that was there no later and whose running tasks end no later.
-func (d *delays) dominated(c cutset, key string) bool {
-	for _, old := range d.cutsets[key] {
-		if old.at > c.at+tie {
-			continue
-		}
-		worse := true
-		for k, i := range old.running {
-			end := c.at
-			if n, found := slices.BinarySearch(c.running, i); found {
-				end = c.ends[n]
-			}
-			if old.ends[k] > end+tie {
-				worse = false
-				break
-			}
-		}
-		if worse {
-			return true
-		}
-	}
-	return false
-}
-
-// key is the set of tasks started.
-func (d *delays) key() string {
-	b := make([]byte, 8*((len(d.start)+63)/64))
-	for i, s := range d.start {
-		if s >= 0 {
-			at := 8 * (i / 64)
-			binary.LittleEndian.PutUint64(b[at:], binary.LittleEndian.Uint64(b[at:])|1<<(i%64))
-		}
-	}
-	return string(b)
 }
