@@ -21,7 +21,7 @@ func corranDocks(v *vessel) error {
 		"services_a_day": 1300, "distance": 74, "open_water": true, "tide": "tide-orrin", "clear_over_blocks": 0.6, "clear_side": 1.5, "clear_head": 1, "clear_outboard": 1,
 		"listed": false, "takes_riveted": "unknown", "crane": 60, "rules": "yard labour only; no visitors; blasting in the hall",
 		"basis": "documented", "basis_note": "yard's data sheet", "basis_date": "2026-04", "mark": "board",
-		"notes": "27 t/m on the keel row and 7.5 t/m on each of two bilge rows: 42 t/m in all along 100 m. Over it as she lies; within it with about 45 t of ballast moved forward.",
+		"notes": "27 t/m on the keel row and 7.5 t/m on each of two bilge rows: 42 t/m in all along 100 m. Over it as she lies; within it with about 28 t of ballast moved: the after peak pumped dry and some pig iron shifted forward.",
 	})
 	v.Table("dock_window", `
 		id | dock | opens | closes | days | extra_days | held_until | deposit | chance | state | notes
