@@ -25,6 +25,9 @@ type Server struct {
 	// Intake reads spreadsheets; nil reads none.
 	Intake Intake
 
+	// Yard lets phones of the local network in; nil lets none.
+	Yard *Yard
+
 	tables openTables
 }
 
@@ -66,6 +69,7 @@ func (s *Server) register(mux *http.ServeMux) huma.API {
 	s.paperRoutes(v1)
 	s.intakeRoutes(v1)
 	s.dockRoutes(v1)
+	s.pairingRoutes(v1)
 	return api
 }
 

@@ -29,15 +29,18 @@ type serveCommand struct {
 
 // Address is where a server listens.
 type Address struct {
-	Listen string `help:"Address to listen on. Only this machine can reach the usual one." default:"127.0.0.1:4310" placeholder:"HOST:PORT"`
-	By     string `help:"Name that the journal carries for changes made here." default:"keeper"`
+	Listen     string `help:"Address to listen on. Only this machine can reach the usual one." default:"127.0.0.1:4310" placeholder:"HOST:PORT"`
+	Yard       bool   `help:"Let phones on the local network reach the dock sheets, and nothing else, by a code from the screen."`
+	YardListen string `help:"Address that the phones reach." default:":4311" placeholder:"[HOST]:PORT"`
+	By         string `help:"Name that the journal carries for changes made here." default:"keeper"`
 }
 
 func (serveCommand) Help() string {
 	return `Examples:
   oakum serve corran-vey.oakum
   oakum serve --new my-ship.oakum
-  oakum serve corran-vey.oakum --listen 127.0.0.1:0   any free port`
+  oakum serve corran-vey.oakum --listen 127.0.0.1:0   any free port
+  oakum serve corran-vey.oakum --yard                 phones in the dock, by a code`
 }
 
 // Run serves a ship file until it is told to stop.
@@ -58,10 +61,10 @@ func (c serveCommand) Run(s streams) error {
 		return err
 	}
 	defer a.Close()
-	return c.serve(ctx, s, a)
+	return c.serve(ctx, s, a, c.File)
 }
 
-func (c Address) serve(ctx context.Context, s streams, a *app.App) error {
+func (c Address) serve(ctx context.Context, s streams, a *app.App, ship string) error {
 	l, err := net.Listen("tcp", c.Listen)
 	if err != nil {
 		return fmt.Errorf("%s can't be listened on: %w; give another with --listen", c.Listen, err)
@@ -70,9 +73,22 @@ func (c Address) serve(ctx context.Context, s streams, a *app.App) error {
 	server.By = c.By
 	server.Papers = papers{}
 	server.Intake = intake.Reader{}
-	h := &http.Server{Handler: server.Handler(web.Handler()), ReadHeaderTimeout: 10 * time.Second}
+	all := server.Handler(web.Handler())
+	h := &http.Server{Handler: all, ReadHeaderTimeout: 10 * time.Second}
+	done := make(chan error, 2)
+	if c.Yard {
+		yard, outside, err := c.yardListener(ship)
+		if err != nil {
+			l.Close()
+			return err
+		}
+		server.Yard = yard
+		phones := yardServer(yard, all)
+		defer phones.Close()
+		go func() { done <- phones.Serve(outside) }()
+		fmt.Fprintf(s.out, "Phones reach the dock sheets at %s by the code on the page In dock; nothing else is open to them.\n", yard.Address)
+	}
 	fmt.Fprintf(s.out, "Open http://%s in a browser. Ctrl+C stops.\n", l.Addr())
-	done := make(chan error, 1)
 	go func() { done <- h.Serve(l) }()
 	select {
 	case err := <-done:
@@ -140,5 +156,5 @@ func (c demoCommand) Run(s streams) error {
 	}
 	defer a.Close()
 	fmt.Fprintf(s.out, "%s, an invented ship. Everything about her is made up.\n", a.Heading().Name)
-	return c.serve(ctx, s, a)
+	return c.serve(ctx, s, a, path)
 }

@@ -398,6 +398,25 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/pairing": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The code that lets a phone of the yard in */
+        get: operations["pairing"];
+        put?: never;
+        /** A new code; the old one lets nobody in any more */
+        post: operations["pairAgain"];
+        /** Turn every phone out */
+        delete: operations["turnOut"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/paper": {
         parameters: {
             query?: never;
@@ -514,6 +533,24 @@ export interface paths {
         get: operations["sheet"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sheets/{id}/reviews": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The signatures under a sheet */
+        get: operations["signatures"];
+        put?: never;
+        /** Sign a sheet, or refuse to */
+        post: operations["sign"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1952,10 +1989,12 @@ export interface components {
             steel: components["schemas"]["AssessFigure"];
         };
         AssessReviewRow: {
+            changed: string[];
             date: string;
             id: string;
             licence: string;
             name: string;
+            sha256: string;
             sheet: string;
             state: string;
             subject: string;
@@ -2634,6 +2673,27 @@ export interface components {
             /** Format: int64 */
             total: number;
         };
+        PairingAnswer: {
+            /** @description the address with the code in it */
+            address: string;
+            /** @description its dark squares as the path of a drawing, one unit a square */
+            path: string;
+            /**
+             * Format: int64
+             * @description phones that are in
+             */
+            phones: number;
+            /**
+             * Format: int64
+             * @description squares on a side of the code
+             */
+            size: number;
+            /**
+             * Format: date-time
+             * @description after this the code lets nobody in
+             */
+            until: string;
+        };
         Paper: {
             for: string;
             name: string;
@@ -2658,6 +2718,23 @@ export interface components {
              * @enum {string}
              */
             take: "standing" | "edit" | "both";
+        };
+        Signatures: {
+            reviews: components["schemas"]["AssessReviewRow"][];
+            /** @description of the inputs and results as they stand now */
+            sha256: string;
+            sheet: string;
+        };
+        ToSign: {
+            licence?: string;
+            /** @description the reviewer */
+            name: string;
+            /**
+             * @default signed
+             * @enum {string}
+             */
+            verdict: "signed" | "signed with remarks" | "refused";
+            words?: string;
         };
     };
     responses: never;
@@ -3599,6 +3676,91 @@ export interface operations {
             };
         };
     };
+    pairing: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PairingAnswer"];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    pairAgain: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PairingAnswer"];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    turnOut: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description No Content */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
     paper: {
         parameters: {
             query: {
@@ -3949,6 +4111,87 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["CalcSheet"];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    signatures: {
+        parameters: {
+            query?: {
+                /** @description the day to look at, as YYYY-MM-DD; today when left out */
+                day?: string;
+                /** @description the plan to assume; the plan in force when left out */
+                plan?: string;
+            };
+            header?: never;
+            path: {
+                /** @description as the figure names it */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Signatures"];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    sign: {
+        parameters: {
+            query?: {
+                /** @description the day to look at, as YYYY-MM-DD; today when left out */
+                day?: string;
+                /** @description the plan to assume; the plan in force when left out */
+                plan?: string;
+            };
+            header?: {
+                /** @description who writes, by the name the journal will carry */
+                "Oakum-By"?: string;
+            };
+            path: {
+                /** @description as the figure names it */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ToSign"];
+            };
+        };
+        responses: {
+            /** @description Created */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Signatures"];
                 };
             };
             /** @description Error */
