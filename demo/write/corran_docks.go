@@ -6,7 +6,7 @@ import "oakum/demo/invent"
 func corranDocks(v *vessel) error {
 	v.Add("dock", "dock-skellby", invent.Values{
 		"name": "Skellby Old Graving Dock", "type": "graving dock", "town": "Skellby", "length": 118, "entrance_width": 16.2, "floor_width": 17.1,
-		"sill_depth": 5.9, "floor_depth": 6.7, "datum": "old dock datum, 4.40 m above chart datum", "block_height": 1.2, "block_length": 0.9, "block_width": 0.45,
+		"sill_depth": 5.9, "floor_depth": 6.7, "datum": "old dock datum, 4.40 m above chart datum", "block_height": 1.2, "block_fall": 0.12, "block_length": 0.9, "block_width": 0.45,
 		"block_spacing": 1.5, "block_timber": "oak on pine", "block_cap": 0.3, "cap_modulus": 350, "cap_yield": 4.6, "base_modulus": 20000,
 		"block_line_limit": 45, "day_rate": 3900, "first_day": 46000, "services_a_day": 850, "distance": 11, "open_water": false, "air_draft": 31,
 		"tide": "tide-skellby", "clear_over_blocks": 0.3, "clear_side": 1.0, "clear_head": 3, "clear_outboard": 4, "listed": true, "takes_riveted": "yes", "crane": 15,
