@@ -226,7 +226,7 @@ func (c *inquiry) setSized(r *ProtectionPart, w waters, d protection.DemandOut) 
 			}
 		}
 		if out.Most != nil && *out.Most < d.Final {
-			r.Says = append(r.Says, fmt.Sprintf("%s drives %.0f A at most; in ten years she asks for %.0f A.", b.Name, *out.Most, d.Final))
+			r.Says = append(r.Says, fmt.Sprintf("The %s drives %.0f A at most; in ten years she asks for %.0f A.", b.Name, *out.Most, d.Final))
 		}
 		if b.ShaftStrap == "broken" || b.ShaftStrap == "no" {
 			r.Says = append(r.Says, "The shafts are not strapped to the hull: they are not protected, and their bronze works against the steel around it.")

@@ -237,18 +237,20 @@ func (c *inquiry) drawMap(m mapped, out plating.AimedOut, sheet string) *ShellMa
 	}
 	below, far := 0.0, 0.0
 	state := map[[2]float64]string{}
+	near := spotIndex(m.spots)
 	for i := range s.Cells {
 		k := &s.Cells[i]
 		state[[2]float64{k.X, k.Girth}] = k.State
 		j, ok := at[[2]float64{k.X, k.Girth}]
 		if !ok {
+			far++
 			continue
 		}
 		if original := c.thickOf(j.Zone); original > 0 && j.Mean > 0 {
 			k.Lost = round(1 - j.Mean/original)
 		}
 		k.SD, k.Below = round(j.SD*1000), round(j.Below)
-		if j.Far && k.State == "read" {
+		if k.State == "read" && (j.Far || !near.within(k.X, k.Girth)) {
 			k.State = "far"
 		}
 		if k.State != "read" {
@@ -258,13 +260,14 @@ func (c *inquiry) drawMap(m mapped, out plating.AimedOut, sheet string) *ShellMa
 		}
 	}
 	area := m.cellX * m.cellG
-	s.Share = known("share", "shell that nobody looked at, or that is out of sight", far/float64(len(s.Cells)), "%", field.Computed, "cells with no reading within a range of the map, or behind a doubler")
+	s.Share = known("share", "shell that nobody looked at, or that is out of sight", far/float64(len(s.Cells)), "%", field.Computed, "cells with no reading within three metres or a range of the map, behind a doubler, or of unknown original thickness")
 	s.Below = known("below", "area to be expected below its limit, of what was looked at", below*area, "m2", field.Computed, "sum of the chances of the cells times their area")
 	s.Share.Sheet, s.Below.Sheet = sheet, sheet
 	if *s.Share.Value > 20 {
 		s.Share.Worry = 1
 	}
 	for i, j := range out.Next {
+		j.Far = j.Far || !near.within(j.X, j.Y)
 		n := c.nextPlace(i+1, j, sheet, originals[j.Zone])
 		if state[[2]float64{round(j.X), round(j.Y)}] == "covered" {
 			n.Why = "behind a doubler: gauge it from inside; what is expected is guessed from the plates around it"
@@ -348,4 +351,39 @@ func shellZone(z plating.ZoneFit, sheet string) ShellZone {
 		s.Held = fmt.Sprintf("%.0f %% of readings held out fell in their 80 %% band", *z.Coverage*100)
 	}
 	return s
+}
+
+// lookedAt is how far from a reading a place still counts as looked at, m, however far the map's own range reaches: about half a plate. Common practice:
+// a reading or more a plate.
+const lookedAt = 3.0
+
+// spots is where readings lie, by squares of that side.
+type spots map[[2]int][]ShellSpot
+
+func square(x, g float64) [2]int {
+	return [2]int{int(math.Floor(x / lookedAt)), int(math.Floor(g / lookedAt))}
+}
+
+func spotIndex(list []ShellSpot) spots {
+	by := spots{}
+	for _, s := range list {
+		k := square(s.X, s.Girth)
+		by[k] = append(by[k], s)
+	}
+	return by
+}
+
+// within tells whether a reading lies near a place.
+func (by spots) within(x, g float64) bool {
+	at := square(x, g)
+	for i := at[0] - 1; i <= at[0]+1; i++ {
+		for j := at[1] - 1; j <= at[1]+1; j++ {
+			for _, s := range by[[2]int{i, j}] {
+				if math.Hypot(s.X-x, s.Girth-g) <= lookedAt {
+					return true
+				}
+			}
+		}
+	}
+	return false
 }

@@ -409,8 +409,11 @@ export const text = {
     year: 'year', displacement: 'displacement', tonnes: 't',
     papers: 'Papers of this page',
     seeMap: 'The map as a list',
-    mapWords: (share: string, below: string) => `${share} of the shell was never looked at or is out of sight; ${below} of what was looked at are to be expected below their limit.`,
+    mapWords: (share: string, below: string) => `${share} of the shell was never looked at, is out of sight, or cannot be judged; ${below} of what was looked at are to be expected below their limit.`,
     contents: 'On this page',
+    nextColumns: { expected: 'thickness to expect', chance: 'chance of being below' } as Record<string, string>,
+    platesRead: 'plates read',
+    platesThere: 'plates there',
     anodes: 'Anodes on her, by the diver',
     columns: {
       newest: 'newest reading',

@@ -44,8 +44,8 @@ export function runs(map: ShellMap, shown: Shown): Run[] {
 }
 
 export function fillOf(kind: Kind): string {
-  if (kind === 'far') return 'url(#fill-unknown)'
+  if (kind === 'far') return 'url(#fill-far)'
   if (kind === 'covered') return 'url(#fill-covered)'
-  if (kind === 'bare') return 'none'
+  if (kind === 'bare') return 'var(--line-faint)'
   return kind ? `url(#fill-${kind})` : 'var(--paper)'
 }
