@@ -25,7 +25,16 @@ var thickness = Paper{
 		d.Cautions([]string{calc.Screening.Text()})
 		d.Text(thicknessAnswer(b))
 		shellMaps(d, b)
+		if m, err := b.Shell(); err == nil {
+			d.Heading("The whole shell, worked from the readings")
+			shellMap(d, b, m)
+		}
 		coverage(d, b)
+		var r references
+		renewal(d, b, &r)
+		doublers(d, b, &r)
+		zones(d, b, &r)
+		r.list(d, b)
 		plateList(d, b)
 		d.Sign(page.Signer{Who: "Survey firm or surveyor", For: "the readings are those taken"}, page.Signer{Who: "Naval architect", For: "the limits are those to be used"})
 	},
