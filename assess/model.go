@@ -258,10 +258,8 @@ func (c *inquiry) fundsOf() futures.Funds {
 			f.Hand -= *e.Body.Amount
 		}
 	}
-	for _, e := range dossier.All[plan.Reserve](c.d) {
-		if e.Body.Likely != nil {
-			f.Reserve += *e.Body.Likely
-		}
+	if sum, _, ok := c.reserveNeeded(); ok {
+		f.Reserve = sum
 	}
 	for _, e := range dossier.All[plan.Pledge](c.d) {
 		b := e.Body
