@@ -89,24 +89,18 @@ func HullOf(d *dossier.Dossier) (*hullform.Hull, error) {
 			beam = *e.Body.Beam
 		}
 	}
-	for _, e := range dossier.All[ship.HullForm](d) {
-		h, err := hullOf(e.Body)
-		if err != nil {
-			return nil, err
-		}
-		if lbp > 0 {
-			if h, err = h.WithLength(lbp); err != nil {
-				return nil, err
-			}
-		}
-		if beam > 0 {
-			if h, err = h.WithBeam(beam); err != nil {
-				return nil, err
-			}
-		}
-		return h, nil
+	e, ok := dossier.One[ship.HullForm](d)
+	if !ok {
+		return nil, field.Refuse("hull_form", "no hull form is entered yet: give a table of offsets or a mesh on the Ship page")
 	}
-	return nil, field.Refuse("hull_form", "no hull form is entered yet: give a table of offsets or a mesh on the Ship page")
+	h, err := hullOf(e.Body)
+	if err == nil && lbp > 0 {
+		h, err = h.WithLength(lbp)
+	}
+	if err == nil && beam > 0 {
+		h, err = h.WithBeam(beam)
+	}
+	return h, err
 }
 
 func hullOf(f ship.HullForm) (*hullform.Hull, error) {

@@ -136,14 +136,12 @@ func (c *inquiry) marksX() (fwd, mid, aft float64) {
 
 // hullInput is the hull form as a sheet takes it.
 func (c *inquiry) hullInput() afloat.Hull {
-	for _, e := range dossier.All[ship.HullForm](c.d) {
-		f := e.Body
-		if len(f.Stations) > 0 {
-			return afloat.Hull{Offsets: &afloat.Offsets{Stations: f.Stations, Waterlines: f.Waterlines, HalfBreadths: f.HalfBreadths, Keel: f.KeelHeights}}
-		}
-		return afloat.Hull{Vertices: f.Vertices, Triangles: f.Triangles}
+	e, _ := dossier.One[ship.HullForm](c.d)
+	f := e.Body
+	if len(f.Stations) > 0 {
+		return afloat.Hull{Offsets: &afloat.Offsets{Stations: f.Stations, Waterlines: f.Waterlines, HalfBreadths: f.HalfBreadths, Keel: f.KeelHeights}}
 	}
-	return afloat.Hull{}
+	return afloat.Hull{Vertices: f.Vertices, Triangles: f.Triangles}
 }
 
 func (c *inquiry) afloatFigures(s *afloatState) {

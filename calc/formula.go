@@ -3,6 +3,7 @@ package calc
 import (
 	"encoding/json"
 	"errors"
+	"math"
 	"reflect"
 
 	"oakum/field"
@@ -101,6 +102,9 @@ func (f Formula[In, Out]) Run(values map[string]any) (Sheet, error) {
 		return Sheet{}, refusal(err, given.Units())
 	}
 	sheet := f.sheet(in, out, given.Given)
+	if err := finite(sheet); err != nil {
+		return Sheet{}, err
+	}
 	if given.Uncertain() {
 		f.sample(&in, given, &sheet)
 	}
@@ -130,6 +134,16 @@ func (f Formula[In, Out]) Sheet(in In, given map[string]field.Given) (Sheet, Out
 		}
 	}
 	return f.sheet(in, out, full), out, nil
+}
+
+// finite refuses a sheet with a result that is no number: no silent NaN leaves.
+func finite(s Sheet) error {
+	for _, l := range s.Results {
+		if x, isNumber := l.base(); isNumber && (math.IsNaN(x) || math.IsInf(x, 0)) {
+			return field.Refuse(l.Key, "%s can't be worked out from these inputs", l.Label)
+		}
+	}
+	return nil
 }
 
 func refusal(err error, units map[string]string) error {
