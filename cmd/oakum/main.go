@@ -21,15 +21,17 @@ const (
 )
 
 type commands struct {
-	Demo   demoCommand   `cmd:"" help:"Open an invented ship in the browser."`
-	Serve  serveCommand  `cmd:"" help:"Open a ship file in the browser."`
-	Brief  briefCommand  `cmd:"" help:"Print the brief."`
-	Paper  paperCommand  `cmd:"" help:"Print a paper as PDF, or list the papers."`
-	Calc   calcCommand   `cmd:"" help:"List the methods, describe one, or work one by hand."`
-	Import importCommand `cmd:"" help:"Bring in folders, spreadsheets and CSV."`
-	Export exportCommand `cmd:"" help:"Write the ship as a folder of CSV files."`
-	Check  checkCommand  `cmd:"" help:"Say what is missing, inconsistent or past its date."`
-	Backup backupCommand `cmd:"" help:"Write a verified copy, also while she is open."`
+	Demo     demoCommand     `cmd:"" help:"Open an invented ship in the browser."`
+	Serve    serveCommand    `cmd:"" help:"Open a ship file in the browser."`
+	Brief    briefCommand    `cmd:"" help:"Print the brief."`
+	Paper    paperCommand    `cmd:"" help:"Print a paper as PDF, or list the papers."`
+	Calc     calcCommand     `cmd:"" help:"List the methods, describe one, or work one by hand."`
+	Import   importCommand   `cmd:"" help:"Bring in folders, spreadsheets and CSV."`
+	Export   exportCommand   `cmd:"" help:"Write the ship as a folder of CSV files."`
+	Publish  publishCommand  `cmd:"" help:"Write the published updates as a folder of pages, with a feed."`
+	Calendar calendarCommand `cmd:"" help:"Print the dates that wait for somebody, for a calendar program."`
+	Check    checkCommand    `cmd:"" help:"Say what is missing, inconsistent or past its date."`
+	Backup   backupCommand   `cmd:"" help:"Write a verified copy, also while she is open."`
 }
 
 // streams are the program's ends, so that tests can hold them.

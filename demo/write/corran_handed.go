@@ -72,6 +72,9 @@ func corranHandedOn(v *vessel) error {
 		id | title | date | audience | text | photos | about | state | author
 		update-1 | Why she must be docked | 2026-09-05 | public | She has been afloat for thirty years since her last docking. Water creeps in a little faster each year, and the zinc that guards her steel is nearly gone. We are raising the money to lift her out of the water, mend her and put her back. | photo-1 | matter-when | published | curator
 		update-2 | The docking fund in October | 2026-10-31 | donors | The fund stands at 640 000 euro, of which 180 000 are given for the shafts and propellers. Three yards have sent their offers. | | | published | treasurer
+	`, invent.Values{"mark": "public"})
+	v.Table("update", `
+		id | title | date | audience | text | photos | about | state | author
 		update-3 | Bids and the two windows | 2026-11-10 | board | Three bids are in. The window in spring is held until 15 January 2027. | | bid-s;bid-v;bid-o | draft | superintendent
 	`, invent.Values{"mark": "board"})
 	v.Table("question", `
@@ -79,9 +82,12 @@ func corranHandedOn(v *vessel) error {
 		question-1 | Why not patch her where she lies? | Divers can patch a hole, but nobody can look at the plates behind the patches or at the shafts while she floats. | public | visitor | 2026-07-02 | 2026-07-05 | curator |
 		question-2 | Where do the propellers go if they come off? | That is not settled. Whatever comes off stays hers and is written into the register of parts. | public | visitor | 2026-08-11 | 2026-08-20 | curator |
 		question-3 | What does my gift buy? | 33 euro buy a kilogram of new shell plate, welded in; 400 euro one block of zinc. | donors | giver | 2026-09-01 | 2026-09-02 | treasurer |
+		question-6 | Will she steam again? | | public | child | 2026-10-18 | | |
+	`, invent.Values{"mark": "public"})
+	v.Table("question", `
+		id | question | answer | audience | asked_by | asked | answered | who | bid
 		question-4 | Are dock days beyond fourteen in your lump sum? | | yard | superintendent | 2026-10-05 | | | bid-v
 		question-5 | What does "included" against services cover? | Shore power to 63 A, one fire watch by day. | yard | superintendent | 2026-10-05 | 2026-10-12 | yard S | bid-s
-		question-6 | Will she steam again? | | public | child | 2026-10-18 | | |
 	`, invent.Values{"mark": "board"})
 	v.Table("deferred", `
 		id | what | frame | frame_to | strake | side | work | why | who | since | review | due | cost | only_in_dock | monitor | state
