@@ -7,6 +7,7 @@ import (
 	"mime"
 	"path/filepath"
 	"reflect"
+	"slices"
 	"strings"
 
 	"oakum/dossier"
@@ -56,7 +57,7 @@ func (a *App) Import(ctx context.Context, who Who, t Table, again bool) (Landing
 	}
 	mapping := a.fresh(t.Mapping())
 	in := a.importRecord(g, h, mapping.ID)
-	records := append(h.Records, mapping, in)
+	records := slices.Concat(h.Records, []dossier.Record{mapping, in})
 	w, err := a.write(ctx, Batch{By: who.Name, What: fmt.Sprintf("brought in %s: %s", g.File, count(len(h.Records), k)), Records: records})
 	if err != nil {
 		return Landing{}, err

@@ -20,7 +20,7 @@ func (t *Table) ask() {
 	t.askMeaning(k, p)
 	t.askDecimal()
 	t.askDates()
-	t.askUnits(k)
+	t.askUnits()
 	if k.Name == "bid_line" {
 		t.askBid()
 	}
@@ -114,7 +114,7 @@ var unitQuestions = map[string][]app.Option{
 	"unit gal": {{Value: "gal_us", Text: "US gallons"}, {Value: "gal_imp", Text: "imperial gallons"}},
 }
 
-func (t *Table) askUnits(k dossier.Kind) {
+func (t *Table) askUnits() {
 	for _, c := range t.guess.Columns {
 		if c.Unit == "lb_plate" && t.ev.flags["plate"] == 0 {
 			t.ev.flags["plate"], t.ev.examples["plate"] = len(t.rows), c.Heading

@@ -17,7 +17,7 @@ func (r *reader) cell(d *draft, s slot, cell string) error {
 	case "frame", "frame_to":
 		return r.frame(d, s, cell)
 	case "strake":
-		return r.strake(d, s, cell)
+		return r.strake(d, cell)
 	case meansStrakeNumber:
 		return nil // its letter was filled in
 	case meansPlaceInText:
@@ -242,58 +242,6 @@ func (r *reader) habitFor(cell string) quantity.Habit {
 	return r.habit
 }
 
-func (r *reader) date(d *draft, s slot, cell string) error {
-	reading, err := r.day(cell)
-	var word *quantity.NoValue
-	switch {
-	case errors.As(err, &word):
-		if word.Meaning == quantity.SameAsAbove {
-			return errNothingAbove
-		}
-		return nil
-	case err != nil:
-		return err
-	case len(reading.Alternatives) > 0:
-		return fmt.Errorf("%q may be %s or %s: say the order of dates", cell, reading.Alternatives[0].Words(), reading.Alternatives[1].Words())
-	}
-	if _, err := r.codec.SetText(d.body, s.field, reading.Date.String(), ""); err != nil {
-		return err
-	}
-	d.given[s.field] = true
-	d.sets++
-	if cell != reading.Date.String() {
-		r.clock(d, s, cell)
-	}
-	return nil
-}
-
-// mostDays bounds how many dates are remembered: logs have the same day many times.
-const mostDays = 4096
-
-func (r *reader) day(cell string) (quantity.DateReading, error) {
-	if have, ok := r.days[cell]; ok {
-		return have, nil
-	}
-	reading, err := readDate(r.habit, cell)
-	if err == nil && len(r.days) < mostDays {
-		r.days[cell] = reading
-	}
-	return reading, err
-}
-
-// clock keeps the time of day that stands behind a date.
-func (r *reader) clock(d *draft, s slot, cell string) {
-	i := r.codec.Index("time")
-	if s.f.Key != "date" || i < 0 || r.skip["time"] {
-		return
-	}
-	if m := clockIn.FindString(cell); m != "" {
-		if _, err := r.codec.SetText(d.body, i, m, ""); err == nil {
-			d.given[i] = true
-		}
-	}
-}
-
 func (r *reader) enum(d *draft, s slot, cell string) error {
 	if s.f.Key == "side" {
 		side, err := ship.ParseSide(cell)
@@ -319,76 +267,6 @@ func (r *reader) enum(d *draft, s slot, cell string) error {
 		return nil
 	}
 	return fmt.Errorf("%q is none of %s", cell, strings.Join(s.f.Enum, ", "))
-}
-
-func (r *reader) frame(d *draft, s slot, cell string) error {
-	if isWord, meaning := wordOf(cell); isWord {
-		if meaning == quantity.SameAsAbove {
-			return errNothingAbove
-		}
-		return nil
-	}
-	if r.frames == 0 || s.mean.field == "frame_to" {
-		return r.text(d, s.mean.field, cell)
-	}
-	p, err := turned(cell, r.frames)
-	if err != nil {
-		return err
-	}
-	d.keep("frame", cell)
-	if err := r.text(d, "frame", p.Frame); err != nil {
-		return err
-	}
-	if p.FrameTo != "" {
-		if err := r.text(d, "frame_to", p.FrameTo); err != nil {
-			return err
-		}
-	}
-	if p.Offset != nil {
-		return r.text(d, "offset", strconv.FormatFloat(*p.Offset, 'f', -1, 64))
-	}
-	return nil
-}
-
-func (r *reader) strake(d *draft, s slot, cell string) error {
-	if isWord, meaning := wordOf(cell); isWord && meaning == quantity.SameAsAbove {
-		return errNothingAbove
-	}
-	if r.strakes != nil && isFigure(cell) {
-		n, err := strconv.Atoi(cell)
-		at := r.zeroth + n - 1
-		if err != nil || at < 0 || at >= len(r.strakes) {
-			return fmt.Errorf("strake number %s does not exist: the ship's strakes are %s", cell, strings.Join(r.strakes, ", "))
-		}
-		d.keep("strake", cell)
-		cell = r.strakes[at]
-	}
-	return r.text(d, "strake", cell)
-}
-
-// place reads a whole place in one cell.
-func (r *reader) place(d *draft, cell string) error {
-	p, err := ship.ParsePlace(cell)
-	if err != nil {
-		return r.join(d, "where", cell)
-	}
-	for _, part := range []struct{ key, text string }{{"frame", p.Frame}, {"frame_to", p.FrameTo}, {"strake", p.Strake}, {"strake_to", p.StrakeTo}, {"side", string(p.Side)}, {"space", p.Space}, {"where", p.Where}} {
-		if part.text == "" {
-			continue
-		}
-		s := slot{mean: meaning{field: part.key}, field: r.codec.Index(part.key)}
-		if s.field < 0 {
-			continue
-		}
-		s.f = r.codec.Field(s.field)
-		if err := r.cell(d, s, part.text); err != nil {
-			return err
-		}
-	}
-	if p.Height != nil {
-		return r.text(d, "height", strconv.FormatFloat(*p.Height, 'f', -1, 64))
-	}
-	return nil
 }
 
 // reasonOf is a refusal as a person reads it.

@@ -188,11 +188,12 @@ func joined(rows []row) heads {
 		for i := range width {
 			c := strings.Join(strings.Fields(r.at(i)), " ")
 			upper := level < len(rows)-1
-			if c != "" {
+			switch {
+			case c != "":
 				over = c
-			} else if upper && over != "" && below(rows[level+1:], i) && !startsGroup(rows, level, i) {
+			case upper && over != "" && below(rows[level+1:], i) && !startsGroup(rows, level, i):
 				c = over
-			} else if c == "" {
+			default:
 				over = ""
 				continue
 			}

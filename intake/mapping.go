@@ -30,9 +30,9 @@ func (t *Table) fingerprint() string {
 
 // remembered finds the newest mapping of this layout.
 func (t *Table) remembered() (found dossier.Entry[survey.Mapping], ok bool) {
-	print := t.fingerprint()
+	mark := t.fingerprint()
 	for _, e := range dossier.All[survey.Mapping](t.ship) {
-		if print != "" && e.Body.Fingerprint == print && (!ok || e.At.After(found.At) || e.At.Equal(found.At) && e.ID > found.ID) {
+		if mark != "" && e.Body.Fingerprint == mark && (!ok || e.At.After(found.At) || e.At.Equal(found.At) && e.ID > found.ID) {
 			found, ok = e, true
 		}
 	}

@@ -20,11 +20,6 @@ func newSettings() settings {
 	return settings{sheets: map[string]app.GuessedSheet{}, columns: map[int]app.GuessedColumn{}, facts: map[string]string{}, answers: map[string]string{}}
 }
 
-func (s settings) clone() settings {
-	s.sheets, s.columns, s.facts, s.answers = maps.Clone(s.sheets), maps.Clone(s.columns), maps.Clone(s.facts), maps.Clone(s.answers)
-	return s
-}
-
 // take keeps what differs between the guess that was shown and the one that came back. Where rows are cut anew the columns are guessed anew.
 func (s *settings) take(was, now app.Guess) {
 	anew := false

@@ -129,11 +129,11 @@ func fillMerged(f *excelize.File, name string, table [][]string) (filled int, er
 		}
 		text := table[r1-1][c1-1]
 		r2 = min(r2, len(table))
-		if area := (c2 - c1 + 1) * (r2 - r1 + 1); text == "" || area < 2 || area > budget {
+		area := (c2 - c1 + 1) * (r2 - r1 + 1)
+		if text == "" || area < 2 || area > budget {
 			continue
-		} else {
-			budget -= area
 		}
+		budget -= area
 		for r := r1; r <= r2; r++ {
 			for len(table[r-1]) < c2 {
 				table[r-1] = append(table[r-1], "")
