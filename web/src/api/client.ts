@@ -1,6 +1,6 @@
 // What the pages ask of the program, one function a task. Addresses and shapes are checked against the program's description.
 import createClient from 'openapi-fetch'
-import type { Brief, Drawing, Entry, Intake, IntakeGuess, Kind, Landing, Method, MethodHead, ProblemBody, Records, Sent, Sheet, ShellMap, ShipHead, Step, Story } from './contract'
+import type { Brief, Drawing, Entry, Intake, IntakeGuess, Kind, Landing, Method, MethodHead, Pairing, ProblemBody, Records, Sent, Sheet, ShellMap, ShipHead, Step, Story } from './contract'
 import { Problem } from './problem'
 import { writer } from './writer'
 import type { paths } from './types'
@@ -39,6 +39,9 @@ export const client = {
     got<Entry>(api.PUT('/api/v1/records/{kind}/{id}', { params: { path: { kind, id }, header: { 'If-Match': `"${version}"` } }, body: sent })),
   withdraw: (kind: string, id: string, version: number) =>
     got<Entry>(api.DELETE('/api/v1/records/{kind}/{id}', { params: { path: { kind, id }, header: { 'If-Match': `"${version}"` } } })),
+  settle: (id: string, take: 'standing' | 'edit' | 'both') => got<Entry>(api.POST('/api/v1/clashes/{id}', { params: { path: { id } }, body: { take } })),
+  pairing: (renew: boolean) => got<Pairing>(renew ? api.POST('/api/v1/pairing') : api.GET('/api/v1/pairing')),
+  turnOut: () => got<void>(api.DELETE('/api/v1/pairing')),
   undo: () => got<Step>(api.POST('/api/v1/undo')),
   journal: (before?: number) => got<Step[]>(api.GET('/api/v1/journal', { params: { query: before ? { before } : {} } })),
 

@@ -67,6 +67,8 @@ export interface Records {
   next?: string
 }
 export type Step = Whole<Schemas['AppStep']>
+/** What a phone scans to be let in. */
+export type Pairing = Schemas['PairingAnswer']
 
 /** An open file of rows: how it would be read, and what its first rows would become. */
 export type Intake = Whole<Schemas['IntakeAnswer']>
