@@ -178,6 +178,9 @@ func TestAlleyFloodsThroughALostGland(t *testing.T) {
 	if alarm(pumped) <= alarm(dry) {
 		t.Errorf("with a pump the alarm comes after %v h, without after %v h", alarm(pumped), alarm(dry))
 	}
+	if !strings.HasPrefix(dry.Reason, "UNSAFE") || !strings.Contains(dry.Reason, "next to flood: engine room") {
+		t.Errorf("the alley door is not named: %s", dry.Reason)
+	}
 	m := dry.Moments
 	if len(m) < 20 || m[len(m)-1].Water <= m[0].Water || m[len(m)-1].DraftAft <= m[0].DraftAft || len(m[0].Levels) != 1 {
 		t.Errorf("first %+v, last %+v", m[0], m[len(m)-1])

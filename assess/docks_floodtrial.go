@@ -87,6 +87,7 @@ func (c *inquiry) flood(t FloodTrial) (out FloodCase, err error) {
 	out.Verdict, out.Reason, out.Change, out.Sheet, out.Warnings = r.Verdict, r.Reason, r.Change, sheet.ID, append([]string{}, r.Warnings...)
 	out.moments(in, r)
 	c.floodEvents(&out, in, r)
+	out.spread()
 	out.End = []Figure{}
 	for _, k := range []string{"draft_fwd", "draft_aft", "heel", "gm", "margin", "added_weight", "time", "time_to_edge"} {
 		if _, ok := sheet.Result(k); ok {
@@ -94,6 +95,21 @@ func (c *inquiry) flood(t FloodTrial) (out FloodCase, err error) {
 		}
 	}
 	return out, nil
+}
+
+// spread puts first what the water of a filling space does beyond it, where she would stay up with that space alone.
+func (out *FloodCase) spread() {
+	if out.Verdict != "floats" {
+		return
+	}
+	for _, e := range out.Events {
+		if e.Worry == 3 {
+			out.Reason = fmt.Sprintf("UNSAFE: after %.1f h %s. With no more flooded than this, %s", e.Hours, e.What, out.Reason)
+			out.Change = "What would change it: pumps that win from the first minute, the hole stopped, the door or opening to the next space shut tight."
+			out.Verdict = "floods on"
+			return
+		}
+	}
 }
 
 // upright shows a heel that is nothing but the rounding of the machine as none.

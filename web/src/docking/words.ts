@@ -85,7 +85,6 @@ export const words = {
   putBack: 'Put all back',
   leftOut: (n: number) => (n === 0 ? 'No block left out' : `${n} left out`),
   before: (before: number, after: string) => `Largest load ${after}; ${before} kN with none left out.`,
-  limit: (x: string) => `line limit ${x}`,
   knuckle: 'First touch',
   knuckleRow: (n: number, force: number, used: number | undefined) => `shared by ${n}: ${force} kN on each${used === undefined ? '' : `, ${used} % of what the cap takes`}`,
   peak: 'Largest on one block',
