@@ -63,6 +63,9 @@ func (c *inquiry) ballastRow(e dossier.Entry[plan.Dock], s *afloatState) (row Ba
 	in.List = orElse(s.round.Body.List, 0)
 	in.FreeSurface, in.GMRequired = orElse(pr.FreeSurface, 0), orElse(pr.GMRequired, in.GMRequired)
 	in.KeelAft, in.KeelFwd, in.TrimMost = *pr.KeelAft, *pr.KeelFwd, *pr.LBP/100
+	if b.Kind == "slipway" {
+		in.TrimMost = max(in.TrimMost, in.Trim) // a cradle is set to the trim she comes with
+	}
 	if b.LineLimit != nil {
 		in.LineLimit = new(*b.LineLimit * (1 - limitReserve))
 	}
