@@ -11,6 +11,7 @@ import (
 	"oakum/api"
 	"oakum/assess"
 	"oakum/print"
+	"oakum/print/calendar"
 )
 
 type paperCommand struct {
@@ -116,3 +117,6 @@ func (papers) List(b *assess.Brief) []api.Paper {
 func (papers) Print(w io.Writer, b *assess.Brief, name, size string) error {
 	return print.Print(w, b, name, size)
 }
+
+// Calendar gives the dates of a brief.
+func (papers) Calendar(b *assess.Brief) string { return calendar.Of(b) }
