@@ -3,7 +3,10 @@ import createClient from 'openapi-fetch'
 import type { Brief, Drawing, Entry, Intake, IntakeGuess, Kind, Landing, Method, MethodHead, Pairing, ProblemBody, Records, Sent, Sheet, ShellMap, ShipHead, Step, Story } from './contract'
 import { Problem } from './problem'
 import { writer } from './writer'
-import type { paths } from './types'
+import type { components, paths } from './types'
+
+type Signatures = components['schemas']['Signatures']
+type ToSign = components['schemas']['ToSign']
 
 const api = createClient<paths>({ baseUrl: location.origin, fetch: (request) => fetch(request) })
 
@@ -21,6 +24,11 @@ export const client = {
   drawing: (day?: string) => got<Drawing>(api.GET('/api/v1/drawing', { params: { query: asOf(day) } })),
   shell: (day?: string) => got<ShellMap>(api.GET('/api/v1/shell', { params: { query: asOf(day) } })),
   sheet: (id: string, day?: string) => got<Sheet>(api.GET('/api/v1/sheets/{id}', { params: { path: { id }, query: asOf(day) } })),
+
+  signatures: (id: string, day?: string) =>
+    got<Signatures>(api.GET('/api/v1/sheets/{id}/reviews', { params: { path: { id }, query: asOf(day) } })),
+  sign: (id: string, said: ToSign, day?: string) =>
+    got<Signatures>(api.POST('/api/v1/sheets/{id}/reviews', { params: { path: { id }, query: asOf(day) }, body: said })),
 
   story: (which: number, future: number, day?: string) =>
     got<Story>(api.GET('/api/v1/futures/story', { params: { query: { which, future, ...asOf(day) } } })),
