@@ -19,7 +19,7 @@ var arrival = Paper{
 	make: func(d *page.Document, b *assess.Brief) {
 		var r references
 		d.Cautions(b.Docking.Cautions)
-		unsafe(d, b)
+		answers(d, b)
 		d.Text("To the dockmaster and the naval architect.")
 		d.Text("This is the condition in which " + b.Name + " lay on the day named at the foot, as her records have it. She will arrive in it, but for what is written in below. The marks are read again, and this letter signed again, on the day.")
 		d.Heading("How she floats")
@@ -27,6 +27,7 @@ var arrival = Paper{
 		landings(d, b, &r)
 		d.Heading("Tanks and bilges")
 		tanksOnRecord(d, b)
+		weightRegister(d, b, &r)
 		d.Heading("What has changed since, and on the day")
 		d.Grid(page.Grid{Columns: []page.Box{{Head: "What", Width: 40}, {Head: "Mass", Width: 14}, {Head: "Where", Width: 20}, {Head: "When, by whom", Width: 26}}, Empty: 6})
 		hazards(d, b)

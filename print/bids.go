@@ -19,19 +19,19 @@ var bids = Paper{
 		return ""
 	},
 	make: func(d *page.Document, b *assess.Brief) {
-		d.Heading("As the yards wrote them")
-		t := page.Table{Columns: []page.Column{{Head: "Yard", Face: page.Bold, Share: 1}, {Head: "State"}, {Head: "Valid until"}, {Head: "Total", Right: true}, {Head: "Lump sum", Right: true}, {Head: "A day", Right: true}, {Head: "Days", Right: true}, {Head: "Tow", Right: true}, {Head: "Left out would cost", Right: true}, {Head: "Left out", Share: 1}, {Head: "Lines", Right: true}, {Head: "of them empty", Right: true}}, Size: page.Small}
+		var r references
+		d.Heading("As the yards wrote them, and on one footing")
+		t := page.Table{Columns: []page.Column{{Head: "Yard", Face: page.Bold, Share: 1}, {Head: "State"}, {Head: "Valid until"}, {Head: "Total, as written", Right: true}, {Head: "On one footing", Right: true, Face: page.Bold}, {Head: "Enough eight times in ten", Right: true}, {Head: "Lump sum", Right: true}, {Head: "A day", Right: true}, {Head: "Days", Right: true}, {Head: "Tow", Right: true}, {Head: "Left out would cost", Right: true}, {Head: "Left out", Share: 1}, {Head: "Lines", Right: true}, {Head: "of them empty", Right: true}}, Size: page.Small}
 		for _, x := range b.Money.Bids {
-			t.Rows = append(t.Rows, []string{x.Yard, x.State, x.Valid, x.Written.Text, x.Lump.Text, x.DayRate.Text, x.Days.Text, x.Tow.Text, x.Excluded.Text, x.LeftOut, fmt.Sprint(x.Lines), fmt.Sprint(x.Blanks)})
+			t.Rows = append(t.Rows, []string{x.Yard, x.State, x.Valid, x.Written.Text, x.Evaluated.Text, x.Sure.Text, x.Lump.Text, x.DayRate.Text, x.Days.Text, x.Tow.Text, x.Excluded.Text, x.LeftOut, fmt.Sprint(x.Lines), fmt.Sprint(x.Blanks)})
 		}
 		d.Table(keep(t))
-		d.Note("The totals can't be compared as they stand: each leaves out something else, and their days differ. An empty line is not nothing to pay: ask.")
+		d.Note("The totals as written can't be compared: each leaves out something else, and their days differ. On one footing the gaps are filled by the own estimate. An empty line is not nothing to pay: ask.")
 		if len(b.Money.BidNotes) > 0 {
 			d.Heading("To be made clear before anything is signed")
 			notices(d, b.Money.BidNotes, "What")
 		}
 		bidLines(d, b)
-		var r references
 		for _, id := range sheetsOf(b, "money.bids@") {
 			r.mark(id)
 		}

@@ -2,6 +2,7 @@ package print
 
 import (
 	"fmt"
+	"strings"
 
 	"oakum/assess"
 	"oakum/calc"
@@ -29,6 +30,9 @@ var condition = Paper{
 		worstPlaces(d, b, &r)
 		unseen(d, b)
 		glands(d, b, &r)
+		shafts(d, b)
+		coatings(d, b)
+		floods(d, b)
 		d.Heading("Repairs that were meant to be for a time")
 		notices(d, b.Standing.Repairs, "Repair")
 		weightTrend(d, b, &r)
@@ -105,4 +109,51 @@ func weightTrend(d *page.Document, b *assess.Brief, r *references) {
 		s.Points = append(s.Points, page.XY{p.Year, p.Displacement})
 	}
 	d.Chart(page.Chart{X: "year", Y: "displacement, t", Series: []page.Series{s}, Years: true})
+}
+
+// shafts says what the bearings carry as she lies.
+func shafts(d *page.Document, b *assess.Brief) {
+	for _, s := range b.Standing.Shafts {
+		d.Heading(words(", ", s.Name, s.State))
+		if s.Missing != "" || len(s.Cases) == 0 {
+			d.Text(sentence(or(s.Missing, "what its bearings carry is not known")))
+			continue
+		}
+		c := s.Cases[0]
+		t := page.Table{Columns: []page.Column{{Head: "Bearing, " + c.Case, Share: 1}, {Head: "Carries", Face: page.Bold}, {Head: "Note"}}}
+		for _, x := range c.Bearings {
+			t.Rows = append(t.Rows, []string{x.Name, x.Force.Text, x.Force.Note})
+		}
+		d.Table(keep(t))
+		if len(c.Lifts) > 0 {
+			d.Text("The shaft may not rest on: " + strings.Join(c.Lifts, ", ") + ".")
+		}
+		d.Note("Sheet " + c.Sheet + ".")
+	}
+}
+
+func coatings(d *page.Document, b *assess.Brief) {
+	if len(b.Standing.Coatings) == 0 {
+		return
+	}
+	d.Heading("Coatings")
+	t := page.Table{Columns: []page.Column{{Head: "Zone", Face: page.Bold, Share: 1}, {Head: "System", Share: 1}, {Head: "Condition"}, {Head: "Age"}, {Head: "Bare"}, {Head: "Area", Right: true}, {Head: "Film", Share: 1}}, Size: page.Small}
+	for _, x := range b.Standing.Coatings {
+		t.Rows = append(t.Rows, []string{x.Zone, x.System, x.Condition, words("; ", x.Age.Text, x.Age.Note), x.Bare.Text, x.Area.Text, x.Film})
+	}
+	d.Table(keep(t))
+}
+
+// floods says what becomes of her with a space open to the sea.
+func floods(d *page.Document, b *assess.Brief) {
+	if len(b.Outlook.Floods) == 0 {
+		return
+	}
+	d.Heading("If a space is open to the sea")
+	t := page.Table{Columns: []page.Column{{Head: "Open", Share: 1}, {Head: "Then", Face: page.Bold}, {Head: "Draft"}, {Head: "Heel"}, {Head: "GM"}, {Head: "Deck edge over water"}}, Size: page.Small}
+	for _, x := range b.Outlook.Floods {
+		t.Rows = append(t.Rows, []string{x.Spaces, x.Fate, x.Draft.Text, x.Heel.Text, x.GM.Text, x.Margin.Text})
+	}
+	d.Table(keep(t))
+	d.Note(calc.Stability.Text())
 }

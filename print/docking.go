@@ -18,12 +18,13 @@ var dockingCalculation = Paper{
 	make: func(d *page.Document, b *assess.Brief) {
 		var r references
 		d.Cautions(b.Docking.Cautions)
-		unsafe(d, b)
-		d.List(b.Docking.Heading)
+		answers(d, b)
 		d.Heading("How she floats")
 		r.figures(d, b.Docking.Afloat)
 		landings(d, b, &r)
 		docks(d, b, &r)
+		blockLoads(d, b, &r)
+		ballast(d, b, &r)
 		d.Sign(page.Signer{Who: "Naval architect", For: "checked; what was changed is written on the sheets"}, page.Signer{Who: "Dockmaster", For: "accepted as a starting point for his own"})
 		for _, id := range dockingSheets(b) {
 			if s, ok := b.Sheet(id); ok {
@@ -42,7 +43,12 @@ func dockingSheets(b *assess.Brief) []string {
 			ids = append(ids, id)
 		}
 	}
-	return append(ids, sheetsOf(b, "docking.")...)
+	for _, id := range sheetsOf(b, "docking.") {
+		if !tried(id) {
+			ids = append(ids, id)
+		}
+	}
+	return ids
 }
 
 // sheetsOf lists the sheets of one subject.
@@ -56,21 +62,28 @@ func sheetsOf(b *assess.Brief, subject string) []string {
 	return ids
 }
 
-// unsafe stands before everything else that a paper says.
-func unsafe(d *page.Document, b *assess.Brief) {
-	for _, l := range b.Docking.Landing {
-		if l.Verdict != "safe" {
-			d.Strong(capital(l.Verdict) + ": " + sentences(l.What, l.Reason, l.Change))
+// answers says what is unsafe first, in heavy type, then the rest.
+func answers(d *page.Document, b *assess.Brief) {
+	for _, line := range b.Docking.Heading {
+		if strings.Contains(line, "UNSAFE") {
+			d.Strong(sentence(line))
+		} else {
+			d.Text(sentence(line))
 		}
 	}
 }
 
+// landings compares what the hull gives with what the hand formula gives: two ways to one answer are a check.
 func landings(d *page.Document, b *assess.Brief, r *references) {
 	for _, l := range b.Docking.Landing {
 		d.Heading(l.What)
 		d.Strong(sentence(l.Reason))
 		d.Text(sentence(l.Change))
-		r.figures(d, []assess.Figure{l.Upthrust, l.Draft, l.GM, l.Margin, l.TrimMax})
+		t := page.Table{Columns: []page.Column{{Head: "What", Share: 1}, {Head: "With the hull", Face: page.Bold}, {Head: "By hand"}, {Head: "How known"}}}
+		for _, row := range [][2]assess.Figure{{l.Upthrust, l.HandUpthrust}, {l.Draft}, {l.GM, l.HandGM}, {l.Margin, l.HandMargin}, {l.TrimMax}} {
+			t.Rows = append(t.Rows, []string{row[0].Label, row[0].Text, row[1].Text, words("; ", r.from(row[0]), r.mark(row[1].Sheet))})
+		}
+		d.Table(t)
 	}
 }
 
@@ -85,7 +98,7 @@ func docks(d *page.Document, b *assess.Brief, r *references) {
 		if len(t.Rows) > 0 {
 			d.Table(t)
 		}
-		r.figures(d, []assess.Figure{k.Tide, k.Line})
+		r.figures(d, []assess.Figure{k.Tide, k.Spring, k.Neap, k.Line})
 		waterWindows(d, k)
 	}
 }
@@ -94,9 +107,10 @@ func waterWindows(d *page.Document, k assess.DockRow) {
 	if len(k.Windows) == 0 {
 		return
 	}
-	d.Subheading("When the water is high enough, Universal Time")
+	list, title := windowsToPrint(k.Windows)
+	d.Subheading(title)
 	t := page.Table{Columns: []page.Column{{Head: "From"}, {Head: "To"}, {Head: "Highest, m above datum", Right: true}, {Head: "", Share: 1}}}
-	for _, w := range k.Windows {
+	for _, w := range list {
 		t.Rows = append(t.Rows, []string{clock(w.Start), clock(w.End), number(w.Highest), ""})
 	}
 	d.Table(t)

@@ -21,7 +21,7 @@ var dockmaster = Paper{
 	make: func(d *page.Document, b *assess.Brief) {
 		var r references
 		d.Cautions(b.Docking.Cautions)
-		unsafe(d, b)
+		answers(d, b)
 		d.Heading("The ship")
 		r.figures(d, b.Ship.Particulars)
 		d.Heading("How she will come")
@@ -31,8 +31,11 @@ var dockmaster = Paper{
 			Rows: [][]string{{"port"}, {"starboard"}}})
 		docks(d, b, &r)
 		landings(d, b, &r)
+		blockLoads(d, b, &r)
+		ballast(d, b, &r)
 		keepClear(d, b)
 		hazards(d, b)
+		weightsLeft(d, b)
 		tanks(d)
 		r.list(d, b)
 		d.Sign(page.Signer{Who: "Keeper", For: "the records say this"}, page.Signer{Who: "Dockmaster", For: "received; his own calculation governs"})
@@ -116,4 +119,16 @@ func tanks(d *page.Document) {
 	d.Heading("To be agreed and written in")
 	d.Grid(page.Grid{Columns: []page.Box{{Head: "What", Width: 5}, {Head: "Agreed", Width: 6}, {Head: "Who", Width: 3}},
 		Rows: [][]string{{"height of the blocks"}, {"hour of the gate, and the tide counted on"}, {"tanks and bilges: full, empty, slack"}, {"who watches inside as she lands"}, {"lines, tugs, pilot"}, {"power, fire main and drain ashore"}, {"whom to call, day and night"}}})
+}
+
+// weightsLeft lists what may come off or on while she stands there, so that she floats off as somebody has worked out.
+func weightsLeft(d *page.Document, b *assess.Brief) {
+	t := page.Table{Columns: []page.Column{{Head: "If this is done in dock", Share: 1}, {Head: "Taken off", Right: true, Face: page.Bold}, {Head: "In the plan"}}}
+	for _, w := range b.Docking.Undocking {
+		t.Rows = append(t.Rows, []string{w.Name, w.Mass.Text, mark(w.Plan)})
+	}
+	if len(t.Rows) > 0 {
+		d.Heading("Weights that change before she floats off")
+		d.Table(t)
+	}
 }

@@ -17,6 +17,7 @@ var funding = Paper{
 		var r references
 		m := b.Money
 		d.List(m.Heading)
+		signing(d, m, &r)
 		d.Heading("The account")
 		r.figures(d, m.Account)
 		if len(m.Pots) > 0 {
@@ -54,4 +55,26 @@ var funding = Paper{
 		r.list(d, b)
 		d.Sign(page.Signer{Who: "Treasurer", For: "agrees with the books"})
 	},
+}
+
+// signing says what can be signed for today, how likely that is enough, and when the rest can be.
+func signing(d *page.Document, m assess.MoneyPage, r *references) {
+	list := append([]assess.Figure{}, m.Sign...)
+	for _, f := range []*assess.Figure{m.Signing, m.SigningIf} {
+		if f != nil {
+			list = append(list, *f)
+		}
+	}
+	if len(list) == 0 {
+		return
+	}
+	d.Heading("What can be signed for")
+	r.figures(d, list)
+	t := page.Table{Columns: []page.Column{{Head: "For", Share: 1}, {Head: "Enough with a chance of", Right: true, Face: page.Bold}, {Head: "Needed", Right: true}, {Head: "Lacking", Right: true}, {Head: "How known"}}}
+	for _, e := range m.Enough {
+		t.Rows = append(t.Rows, []string{e.Scope, e.Chance.Text, e.Needed.Text, e.Lacking.Text, r.from(e.Chance)})
+	}
+	if len(t.Rows) > 0 {
+		d.Table(t)
+	}
 }

@@ -41,7 +41,7 @@ func shellMap(d *page.Document, b *assess.Brief, m *assess.ShellMap) {
 		if starboard {
 			side = "starboard"
 		}
-		d.Keep(80)
+		d.Keep(56)
 		d.Subheading("What the readings say of the shell, " + side + "; rolled out from the keel up, bow to the right, frames along the foot")
 		drawing.Map(d, dr, m, starboard)
 	}

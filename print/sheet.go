@@ -22,7 +22,7 @@ func Sheet(w io.Writer, h Heading, s calc.Sheet, size string) error {
 		return field.Refuse("size", "%v", err)
 	}
 	d.Cautions(s.Cautions)
-	sheetBody(d, s)
+	sheetBody(d, s, 0)
 	signatures(d, h.Signed)
 	d.Sign(page.Signer{Who: "Checked", For: "by hand or by another method; note below what was found"})
 	return d.Write(w)
@@ -54,10 +54,13 @@ func sheetPart(d *page.Document, s calc.Sheet) {
 	d.Say(s.Title, page.Bold, page.TitleSize-3)
 	d.Note(words(", ", s.Subject, s.ID))
 	d.Cautions(s.Cautions)
-	sheetBody(d, s)
+	sheetBody(d, s, mostRows)
 }
 
-func sheetBody(d *page.Document, s calc.Sheet) {
+// mostRows of a table stand in a paper of many sheets.
+const mostRows = 25
+
+func sheetBody(d *page.Document, s calc.Sheet, most int) {
 	d.Text(s.About)
 	if len(s.Warnings) > 0 {
 		d.Subheading("Limits overstepped")
@@ -66,10 +69,10 @@ func sheetBody(d *page.Document, s calc.Sheet) {
 		}
 	}
 	d.Heading("What came out")
-	lines(d, s.Results, false)
+	lines(d, s.Results, false, most)
 	d.Heading("What went in")
-	lines(d, s.Inputs, true)
-	steps(d, s)
+	lines(d, s.Inputs, true, most)
+	steps(d, s, most)
 	d.Heading("How far to trust it")
 	d.Text("Holds: " + s.Holds)
 	d.Text("Accuracy: " + s.Accuracy)

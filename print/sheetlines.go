@@ -14,8 +14,8 @@ import (
 	"oakum/quantity"
 )
 
-// lines prints the inputs or the results of a sheet: single values in one table, then every table of its own.
-func lines(d *page.Document, list []calc.Line, inputs bool) {
+// lines prints the inputs or the results of a sheet: single values in one table, then every table of its own, with no more than most rows; 0 is all.
+func lines(d *page.Document, list []calc.Line, inputs bool, most int) {
 	t := page.Table{Columns: []page.Column{{Head: "What", Share: 1}, {Head: "Symbol", Face: page.Italic}, {Head: "Value", Face: page.Bold}, {Head: "Eight times in ten"}, {Head: "How known"}}}
 	var tables []calc.Line
 	for _, l := range list {
@@ -34,7 +34,7 @@ func lines(d *page.Document, list []calc.Line, inputs bool) {
 	}
 	for _, l := range tables {
 		d.Subheading(words(", ", capital(l.Label), string(l.Basis), l.Note))
-		table(d, l.Value, l.Fields)
+		table(d, l.Value, l.Fields, most)
 	}
 }
 
@@ -143,9 +143,14 @@ func rowsOf(v any) ([]map[string]any, bool) {
 	return rows, true
 }
 
-// table prints a table of a sheet, one column a field.
-func table(d *page.Document, v any, fields []field.Field) {
+// table prints a table of a sheet, one column a field, with no more than most rows; 0 is all.
+func table(d *page.Document, v any, fields []field.Field, most int) {
 	rows, _ := rowsOf(v)
+	left := 0
+	if most > 0 && len(rows) > most {
+		left = len(rows) - most
+		rows = rows[:most]
+	}
 	t := page.Table{Size: page.Small}
 	for _, f := range fields {
 		c := page.Column{Head: f.Label, Right: f.Type == field.Number || f.Type == field.Integer}
@@ -164,6 +169,9 @@ func table(d *page.Document, v any, fields []field.Field) {
 		t.Rows = append(t.Rows, cells)
 	}
 	d.Table(keep(t))
+	if left > 0 {
+		d.Note(fmt.Sprintf("And %d rows more, on the sheet's own paper.", left))
+	}
 }
 
 func capital(s string) string {

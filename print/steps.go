@@ -1,6 +1,7 @@
 package print
 
 import (
+	"fmt"
 	"regexp"
 	"strings"
 
@@ -11,14 +12,17 @@ import (
 
 // steps prints the working: the formula as an engineer writes it, the same with the numbers in, and the value. Everything stands in base units, so
 // that no factor hides.
-func steps(d *page.Document, s calc.Sheet) {
+func steps(d *page.Document, s calc.Sheet, most int) {
 	if len(s.Steps) == 0 {
 		return
 	}
 	d.Heading("The working, in base units")
 	env := s.Env()
 	t := page.Table{Columns: []page.Column{{Head: "Step", Face: page.Italic}, {Head: "Working", Share: 2}, {Head: "Value", Right: true, Face: page.Bold}, {Head: "Unit"}, {Head: "What it is", Share: 1}}}
-	for _, st := range s.Steps {
+	for i, st := range s.Steps {
+		if most > 0 && i == most {
+			break
+		}
 		work := ""
 		if st.Formula != "" {
 			work = written(st.Formula)
@@ -33,6 +37,9 @@ func steps(d *page.Document, s calc.Sheet) {
 		t.Rows = append(t.Rows, []string{symbol(st.Symbol), work, number(st.Value), unit, st.Text})
 	}
 	d.Table(keep(t))
+	if left := len(s.Steps) - most; most > 0 && left > 0 {
+		d.Note(fmt.Sprintf("And %d steps more, on the sheet's own paper.", left))
+	}
 	given := page.Table{Size: page.Small, Columns: []page.Column{{Head: "Symbol", Face: page.Italic}, {Head: "Value", Right: true}, {Head: "Unit"}, {Head: "What it is", Share: 1}}}
 	for _, l := range s.Inputs {
 		x, isNumber := env[or(l.Symbol, l.Key)].(float64)

@@ -24,13 +24,22 @@ var tow = Paper{
 		r.figures(d, b.Ship.Particulars)
 		d.Heading("As she floats")
 		r.figures(d, b.Docking.Afloat)
-		sheetResults(d, b, "tow.")
+		pulls(d, b, &r)
 		ready(d, b, "tow", "Made ready for the tow")
 		watches(d, b, "tow")
 		hazards(d, b)
 		r.list(d, b)
 		d.Sign(page.Signer{Who: "Keeper", For: "ready as listed"}, page.Signer{Who: "Warranty surveyor", For: "seen"}, page.Signer{Who: "Tow master", For: "accepted, on the day"})
 	},
+}
+
+// pulls prints what each tow takes, with and without the propellers in the water.
+func pulls(d *page.Document, b *assess.Brief, r *references) {
+	for _, t := range b.Docking.Tows {
+		d.Heading(words(", ", t.Name, t.Date) + ": " + t.Verdict)
+		d.Text(sentences(t.Reason, words(": ", "Limits", t.Limits), words(": ", "Places of refuge", t.Refuge)))
+		r.figures(d, said(t.Total, t.Without, t.Share, t.Pull, t.PullOff, t.Hold, t.Line, t.Fastest, t.UnderWay))
+	}
 }
 
 // sheetResults prints what the sheets of a subject give, without their working.
@@ -41,7 +50,7 @@ func sheetResults(d *page.Document, b *assess.Brief, subject string) {
 			continue
 		}
 		d.Heading(words(": ", s.Title, s.Subject))
-		lines(d, s.Results, false)
+		lines(d, s.Results, false, mostRows)
 		for _, w := range s.Warnings {
 			d.Strong(w)
 		}

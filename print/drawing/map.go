@@ -19,7 +19,7 @@ func Map(d *page.Document, dr *assess.Drawing, m *assess.ShellMap, starboard boo
 	x0, x1 := span(0, dr.Shell.Edge)
 	_, g1 := span(1, dr.Shell.Edge)
 	margin := (x1 - x0) / 40
-	const height, scaleRoom = 62.0, 7.0
+	const height, scaleRoom = 48.0, 7.0
 	foot := g1 * scaleRoom / (height - scaleRoom)
 	d.Area(height, x0-margin, x1+margin, -foot, g1+0.2, false, func(c *page.Canvas) {
 		for _, k := range m.Cells {
