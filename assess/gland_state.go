@@ -85,7 +85,9 @@ func (c *inquiry) marginBand(f Figure, in gland.PressureIn) Figure {
 		return f
 	}
 	lo, hi := min(*a.SealMargin, *b.SealMargin, *f.Value), max(*a.SealMargin, *b.SealMargin, *f.Value)
-	return f.band(lo, *f.Value, hi)
+	f = f.band(lo, *f.Value, hi)
+	f.Text = fmt.Sprintf("%.1f to %.1f times", lo, hi)
+	return f
 }
 
 // glandCrush is the gap over a shaft that lies in its packing, by what the shaft line puts on it.

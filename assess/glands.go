@@ -98,7 +98,7 @@ func (c *inquiry) packingChance(e dossier.Entry[ship.Gland], life float64, basis
 		return unknown("chance", label, err.Error())
 	}
 	row.due = outlivedDue(c.day, in)
-	return result(sheet, "probability_ahead", label).of("gland", e.ID)
+	return chanceOf(result(sheet, "probability_ahead", label)).of("gland", e.ID)
 }
 
 // outlivedDue finds the years ahead by which one, five and nine in ten such parts have failed, by halving.
