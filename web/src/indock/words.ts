@@ -13,6 +13,8 @@ export const words = {
   answer: 'answer by',
   decides: 'decides',
   states: { lit: 'waits for an answer', late: 'past its hour, not answered', answered: 'answered' } as Record<string, string>,
+  deadlines: 'Must be looked at while she stands here',
+  watches: 'Who watches which space',
   found: 'Found',
   changes: 'Change orders',
   decided: 'Decided since the water went',
