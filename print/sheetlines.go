@@ -6,6 +6,7 @@ import (
 	"maps"
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 
 	"oakum/calc"
@@ -113,9 +114,18 @@ func number(x float64) string {
 			return strings.Replace(whole, "-", "−", 1)
 		}
 		base, power, _ := strings.Cut(text, "e")
-		return strings.Replace(base+" × 10^"+strings.TrimLeft(strings.Replace(power, "+", "", 1), "0"), "-", "−", -1)
+		return strings.ReplaceAll(base+" × 10^"+exponent(power), "-", "−")
 	}
 	return strings.Replace(text, "-", "−", 1)
+}
+
+// exponent writes 6 for +06 and -6 for -06.
+func exponent(power string) string {
+	n, err := strconv.Atoi(power)
+	if err != nil {
+		return power
+	}
+	return strconv.Itoa(n)
 }
 
 func unitText(unit string) string {

@@ -21,7 +21,7 @@ var specification = Paper{
 		slices.SortStableFunc(works, func(x, y dossier.Entry[plan.Work]) int { return compareItems(x.Body.Number, y.Body.Number) })
 		fields := fieldsOf[plan.Work]()
 		for _, e := range works {
-			workItem(d, b, e, func(key string) string { return cell(b, e, fields, key) })
+			workItem(d, e, func(key string) string { return cell(b, e, fields, key) })
 		}
 		hazards(d, b)
 		d.Turn()
@@ -38,7 +38,7 @@ var specification = Paper{
 	},
 }
 
-func workItem(d *page.Document, b *assess.Brief, e dossier.Entry[plan.Work], of func(key string) string) {
+func workItem(d *page.Document, e dossier.Entry[plan.Work], of func(key string) string) {
 	w := e.Body
 	d.Subheading(words(" ", w.Number, w.Name))
 	var flags []string

@@ -95,7 +95,7 @@ var signs = strings.NewReplacer("**", "^", "*", " · ", "<=", " ≤ ", ">=", " �
 
 // filled puts the numbers in. It says no where a part of the formula is a list.
 func filled(formula string, env map[string]any) (string, bool) {
-	ok, any := true, false
+	ok, numbers := true, false
 	text := name.ReplaceAllStringFunc(formula, func(n string) string {
 		if strings.HasPrefix(n, "#") {
 			ok = false
@@ -103,7 +103,7 @@ func filled(formula string, env map[string]any) (string, bool) {
 		}
 		switch x := env[n].(type) {
 		case float64:
-			any = true
+			numbers = true
 			v := number(x)
 			if strings.HasPrefix(v, "−") || strings.Contains(v, " ") {
 				return "(" + v + ")"
@@ -118,7 +118,7 @@ func filled(formula string, env map[string]any) (string, bool) {
 			return n
 		}
 	})
-	return written(text), ok && any
+	return written(text), ok && numbers
 }
 
 // symbol sets the part behind an underline as a word of its own: rho_w stays readable without small type.

@@ -10,7 +10,7 @@ import (
 
 	"oakum/api"
 	"oakum/assess"
-	"oakum/print"
+	printing "oakum/print"
 	"oakum/print/calendar"
 )
 
@@ -38,7 +38,7 @@ func (c paperCommand) Run(s streams) error {
 	}
 	if c.Name == "" {
 		w := tabwriter.NewWriter(s.out, 0, 0, 2, ' ', 0)
-		for _, p := range print.Papers() {
+		for _, p := range printing.Papers() {
 			ready := p.Needs(b)
 			if ready == "" {
 				ready = "ready"
@@ -75,7 +75,7 @@ func printTo(path string, b *assess.Brief, name, size string) error {
 		return err
 	}
 	defer os.Remove(f.Name())
-	if err := print.Print(f, b, name, size); err != nil {
+	if err := printing.Print(f, b, name, size); err != nil {
 		f.Close()
 		return err
 	}
@@ -108,14 +108,14 @@ type papers struct{}
 
 func (papers) List(b *assess.Brief) []api.Paper {
 	list := []api.Paper{}
-	for _, p := range print.Has(b) {
+	for _, p := range printing.Has(b) {
 		list = append(list, api.Paper{Name: p.Name, Title: p.Title, For: p.For})
 	}
 	return list
 }
 
 func (papers) Print(w io.Writer, b *assess.Brief, name, size string) error {
-	return print.Print(w, b, name, size)
+	return printing.Print(w, b, name, size)
 }
 
 // Calendar gives the dates of a brief.

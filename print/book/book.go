@@ -14,7 +14,7 @@ import (
 	"oakum/assess"
 	"oakum/dossier"
 	"oakum/field"
-	"oakum/print"
+	printing "oakum/print"
 	"oakum/print/bag"
 	"oakum/print/text"
 )
@@ -102,7 +102,7 @@ func (w *writer) text() error {
 
 // papers prints every paper that the brief has something for.
 func (w *writer) papers() error {
-	for _, p := range print.Has(w.brief) {
+	for _, p := range printing.Has(w.brief) {
 		if err := w.ctx.Err(); err != nil {
 			return err
 		}

@@ -9,7 +9,7 @@ import (
 
 	"oakum/assess"
 	"oakum/dossier"
-	"oakum/print"
+	printing "oakum/print"
 )
 
 // sheets writes every calculation behind the brief, one a line, with a list that opens in a spreadsheet; those that the board reads and those that
@@ -43,7 +43,7 @@ func (w *writer) sheets() error {
 	}
 	for _, id := range ids {
 		if name := printed[id]; name != "" {
-			if err := w.put(sheets+"/"+name, func(f io.Writer) error { return print.Print(f, w.brief, "sheet:"+id, "A4") }); err != nil {
+			if err := w.put(sheets+"/"+name, func(f io.Writer) error { return printing.Print(f, w.brief, "sheet:"+id, "A4") }); err != nil {
 				return fmt.Errorf("the sheet %s: %w", id, err)
 			}
 		}

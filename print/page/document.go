@@ -95,9 +95,13 @@ func (d *Document) Write(w io.Writer) error {
 	return d.pdf.Output(w)
 }
 
-// Left, Right and Width are of the column of text, mm.
-func (d *Document) Left() float64  { return filing + inside }
+// Left is where the column of text begins, mm from the edge of the sheet.
+func (d *Document) Left() float64 { return filing + inside }
+
+// Right is where it ends.
 func (d *Document) Right() float64 { return d.w - edge - inside }
+
+// Width is the width of the column of text, mm.
 func (d *Document) Width() float64 { return d.Right() - d.Left() }
 
 // floor is where the column ends on this page.

@@ -2,6 +2,7 @@ package text_test
 
 import (
 	"bytes"
+	"errors"
 	"slices"
 	"strings"
 	"sync"
@@ -108,7 +109,7 @@ type full struct{}
 func (*full) Error() string { return "the disk is full" }
 
 func TestFailedWriteIsReported(t *testing.T) {
-	if err := text.Brief(broken{}, steamer()); err != errFull {
+	if err := text.Brief(broken{}, steamer()); !errors.Is(err, errFull) {
 		t.Errorf("got %v", err)
 	}
 }
