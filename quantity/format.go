@@ -102,8 +102,22 @@ func shown(number string) float64 {
 // hugs tells whether a unit stands close to its number: 12°, not 12 °.
 func hugs(symbol string) bool { return symbol == "°" || strings.HasPrefix(symbol, "/") }
 
+// rounded brings a range to steps of a hundredth to a tenth of its own width:
+// nobody who can't tell 1.9 from 2.3 million knows the last euro.
+func rounded(lo, hi float64) (low, high float64) {
+	if !(hi > lo) {
+		return lo, hi
+	}
+	step := math.Pow(10, math.Floor(math.Log10(hi-lo))-1)
+	if step < 1 {
+		return lo, hi
+	}
+	return math.Round(lo/step) * step, math.Round(hi/step) * step
+}
+
 // Range prints two base values with one unit: "9.1 to 11.8 mm". Values that
-// look the same are printed once.
+// look the same are printed once. An amount of money has no more figures than
+// its range deserves.
 func Range(lo, hi float64, unit string) string {
 	u, ok := Lookup(unit)
 	if !ok || math.IsNaN(lo) || math.IsNaN(hi) || math.IsInf(lo, 0) || math.IsInf(hi, 0) {
@@ -111,6 +125,9 @@ func Range(lo, hi float64, unit string) string {
 	}
 	if lo > hi {
 		lo, hi = hi, lo
+	}
+	if isMoney(u) || u.Dim == DimMoney {
+		lo, hi = rounded(lo, hi)
 	}
 	digits := min(u.digits(u.fromBase(lo)), u.digits(u.fromBase(hi)))
 	low, high := FormatShort(lo, unit, digits), Format(hi, unit, digits)
