@@ -36,6 +36,15 @@ export type ShellCell = Whole<Schemas['AssessShellCell']>
 export type Happening = Whole<Schemas['AssessHappening']>
 export type ProtectionPart = Whole<Schemas['AssessProtectionPart']>
 export type ShaftRow = Whole<Schemas['AssessShaftRow']>
+export type MatterRow = Whole<Schemas['AssessMatterRow']>
+export type VoiceRow = Whole<Schemas['AssessVoiceRow']>
+export type TriggerRow = Whole<Schemas['AssessTriggerRow']>
+export type DecisionRow = Whole<Schemas['AssessDecisionRow']>
+export type PotRow = Whole<Schemas['AssessPotRow']>
+export type EnoughRow = Whole<Schemas['AssessEnoughRow']>
+export type RungRow = Whole<Schemas['AssessRungRow']>
+export type GiftRow = Whole<Schemas['AssessGiftRow']>
+export type BidRow = Whole<Schemas['AssessBidRow']>
 /** One page of the brief: the answer in a sentence or a few, then what it rests on. */
 export interface PageBrief {
   heading: string[]
