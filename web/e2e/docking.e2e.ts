@@ -69,7 +69,7 @@ it('floods the shaft alley through a lost gland, and shows it at chosen times', 
   await page.getByRole('button', { name: 'Flood', exact: true }).click()
   await page.locator('[data-fate]').waitFor()
   await page.getByText(/the alarm in shaft alley is reached/).waitFor()
-  await page.getByText(/over the sill of the alley door/).waitFor()
+  await page.getByText(/over the sill of the alley door/).first().waitFor()
   const aft = async () => Number.parseFloat((await page.locator('[data-at=aft]').textContent())!)
   const end = await aft()
   await page.locator('[data-slider=time]').focus()

@@ -21,6 +21,7 @@ it('moves with a pledge as soon as it is written down', async () => {
   await page.goto(`${program.address}/records/pledge/new`, { waitUntil: 'networkidle' })
   await page.getByLabel(/^promised by/i).fill('the ropewalk society')
   await page.getByLabel(/^amount/i).first().fill('25000')
+  await page.getByLabel(/^due/i).first().fill('2027-03-01')
   await page.getByRole('button', { name: 'Save', exact: true }).click()
   await page.getByRole('status').filter({ hasText: 'Saved.' }).waitFor()
   await page.goto(`${program.address}/money`, { waitUntil: 'networkidle' })
