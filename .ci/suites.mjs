@@ -18,7 +18,7 @@ const suites = {
 }
 
 const chosen = {
-  all: ['vet', 'generated', 'types', 'web', 'go', 'browser'],
+  all: ['vet', 'generated', 'types', 'web', 'go', 'browser', 'lint'],
   quick: ['vet', 'layers', 'generated', 'types', 'web', 'lint'],
 }[process.argv[2]]
 if (!chosen) {

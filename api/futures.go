@@ -31,7 +31,7 @@ func (s *Server) futuresRoutes(api huma.API) {
 		}, send sse.Sender) {
 			b, err := s.briefAsOf(q.AsOf)
 			if err != nil {
-				send.Data(FuturesRefused{err.Error()})
+				_ = send.Data(FuturesRefused{err.Error()})
 				return
 			}
 			told := make(chan FuturesProgress, 1)
@@ -39,7 +39,7 @@ func (s *Server) futuresRoutes(api huma.API) {
 			go func() {
 				defer close(finished)
 				for p := range told {
-					send.Data(p)
+					_ = send.Data(p)
 				}
 			}()
 			part, err := b.Futures(ctx, q.N, func(done, of int) {
@@ -51,10 +51,10 @@ func (s *Server) futuresRoutes(api huma.API) {
 			close(told)
 			<-finished
 			if err != nil {
-				send.Data(FuturesRefused{err.Error()})
+				_ = send.Data(FuturesRefused{err.Error()})
 				return
 			}
-			send.Data(*part)
+			_ = send.Data(*part)
 		})
 	huma.Register(api, huma.Operation{OperationID: "story", Method: http.MethodGet, Path: "/futures/story", Summary: "One future of a plan, told in words", Tags: tags},
 		func(_ context.Context, q *struct {

@@ -46,7 +46,9 @@ type Problem struct {
 	Theirs *Entry `json:"theirs,omitempty"`
 }
 
-func (p *Problem) Error() string  { return p.Detail }
+func (p *Problem) Error() string { return p.Detail }
+
+// GetStatus is the HTTP status.
 func (p *Problem) GetStatus() int { return p.Status }
 
 // ContentType says that the answer is problem details.

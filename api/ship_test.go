@@ -214,7 +214,7 @@ func TestListsArePaged(t *testing.T) {
 func TestFilesAreKeptAndNeverRunAsPages(t *testing.T) {
 	s, _ := served(t)
 	form := "--x\r\nContent-Disposition: form-data; name=\"file\"; filename=\"page.html\"\r\nContent-Type: text/html\r\n\r\n<script>1</script>\r\n--x--\r\n"
-	req, _ := http.NewRequest("POST", s.URL+"/api/v1/files", strings.NewReader(form))
+	req, _ := http.NewRequest(http.MethodPost, s.URL+"/api/v1/files", strings.NewReader(form))
 	req.Header.Set("Content-Type", "multipart/form-data; boundary=x")
 	res, err := http.DefaultClient.Do(req)
 	if err != nil {

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 	"time"
 
 	"oakum/dossier"
@@ -82,7 +83,7 @@ func (a *App) Merge(ctx context.Context, who Who, lot Lot) (Merged, error) {
 	if len(m.keys) == 0 {
 		return out, nil
 	}
-	records := append(m.records, m.delivery(out.Clock))
+	records := slices.Concat(m.records, []dossier.Record{m.delivery(out.Clock)})
 	w, err := a.writeHeld(ctx, Batch{By: who.Name, What: m.words(), Records: records})
 	if err != nil {
 		return Merged{}, err

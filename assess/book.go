@@ -53,7 +53,7 @@ func enter[In, Out any](b *Book, f calc.Formula[In, Out], subject, words string,
 }
 
 // enterLater is enter for an input that is itself heavy to make: it is made when the sheet is asked for.
-func enterLater[In, Out any](b *Book, f calc.Formula[In, Out], subject, words string, make func() (In, map[string]field.Given, error)) string {
+func enterLater[In, Out any](b *Book, f calc.Formula[In, Out], subject, words string, build func() (In, map[string]field.Given, error)) string {
 	id := f.ID + "@" + subject
 	b.mu.Lock()
 	defer b.mu.Unlock()
@@ -61,7 +61,7 @@ func enterLater[In, Out any](b *Book, f calc.Formula[In, Out], subject, words st
 		b.ids = append(b.ids, id)
 	}
 	b.makers[id] = func() (calc.Sheet, error) {
-		in, given, err := make()
+		in, given, err := build()
 		if err != nil {
 			return calc.Sheet{}, err
 		}

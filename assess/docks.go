@@ -61,11 +61,11 @@ func (c *inquiry) dockRow(e dossier.Entry[plan.Dock], s *afloatState) DockRow {
 		}
 	}
 	c.waters(&row, e, in, out, sheet.ID)
-	row.clear(in, out, sheet.ID)
+	row.clear(out, sheet.ID)
 	return row
 }
 
-func (row *DockRow) clear(in docking.FitIn, out docking.FitOut, sheet string) {
+func (row *DockRow) clear(out docking.FitOut, sheet string) {
 	highest, tidal := row.highest()
 	for _, cl := range out.Clearances {
 		r := ClearanceRow{Name: cl.Name, State: cl.State, Want: known("want", "wanted", cl.Limit, "m", field.Assumed, "clearance wanted")}

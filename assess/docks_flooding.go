@@ -132,7 +132,7 @@ func (c *inquiry) glandCases() (list []FloodReady) {
 		if ship.Known(spot.X) {
 			hole.X = new(round(spot.X))
 		}
-		draft, _, _ := c.draftNow()
+		draft, _ := c.draftNow()
 		if hole.Z == nil || *hole.Z >= draft { // a gland whose height nobody entered is no case, nor one above the water
 			continue
 		}

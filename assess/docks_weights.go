@@ -71,9 +71,9 @@ func (c *inquiry) weightsPart(s *afloatState) WeightsPart {
 	if mass > 0 {
 		gap := s.q.Mass - mass
 		p.Unexplained = known("unexplained", "not explained by the register", gap, "t", field.Computed, "displacement by the drafts less the register")
-		error := 0.005 * s.q.Mass // a draft survey is good to half a per cent at best
-		p.Unexplained = p.Unexplained.band(gap-error, gap, gap+error)
-		if math.Abs(gap) > error {
+		allowed := 0.005 * s.q.Mass // a draft survey is good to half a per cent at best
+		p.Unexplained = p.Unexplained.band(gap-allowed, gap, gap+allowed)
+		if math.Abs(gap) > allowed {
 			p.Unexplained.Worry, p.Unexplained.Note = 1, "water, growth, or what nobody wrote down: sound every space, then weigh what came aboard"
 		}
 	}

@@ -27,7 +27,6 @@ type afloatState struct {
 	kg                *float64
 	figures           []Figure
 	sheet             calc.Sheet
-	from              field.Basis
 }
 
 // floating works out how she floats from the newest round of the marks; what is missing is said instead.

@@ -18,7 +18,7 @@ const (
 
 // glandHead is the depth of a gland below today's water, m.
 func (c *inquiry) glandHead(b ship.Gland) (float64, bool) {
-	draft, _, ok := c.draftNow()
+	draft, ok := c.draftNow()
 	switch {
 	case b.Head != nil:
 		return *b.Head, true

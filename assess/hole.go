@@ -17,7 +17,7 @@ func (c *inquiry) holeFlow(r *PlateRow) (float64, Figure) {
 // areaFlow is the water through a hole of an area (m2) at a spot of the shell, at today's draft.
 func (c *inquiry) areaFlow(kind, id, words string, area float64, spot ship.Spot) (float64, Figure) {
 	const label = "water when it goes"
-	draft, _, ok := c.draftNow()
+	draft, ok := c.draftNow()
 	switch {
 	case !ok || !ship.Known(spot.Z):
 		return 0, unknown("flow", label, "its height or today's draft is unknown").of(kind, id)

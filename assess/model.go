@@ -258,7 +258,7 @@ func (c *inquiry) fundsOf() futures.Funds {
 			f.Hand -= *e.Body.Amount
 		}
 	}
-	if sum, _, ok := c.reserveNeeded(); ok {
+	if sum, ok := c.reserveNeeded(); ok {
 		f.Reserve = sum
 	}
 	for _, e := range dossier.All[plan.Pledge](c.d) {

@@ -96,7 +96,7 @@ func (c *inquiry) asUncertain(name string, amount float64, b plan.BidLine) estim
 	if !ok {
 		return fixed
 	}
-	low, likely, high := 1.0, 1.0, 1.0
+	var low, likely, high float64
 	switch q := w.Body; {
 	case q.Quantity != nil && *q.Quantity > 0 && (q.QuantityLow != nil || q.QuantityTop != nil):
 		low, high = quantityEnds(q)

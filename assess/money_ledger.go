@@ -65,7 +65,7 @@ func (c *inquiry) draftLedger() *ledgerDraft {
 	d.commitments()
 	d.pledges()
 	d.grants()
-	if r, _, ok := c.reserveNeeded(); ok {
+	if r, ok := c.reserveNeeded(); ok {
 		d.in.Reserve = new(r)
 	}
 	return d
@@ -302,7 +302,7 @@ func (d *ledgerDraft) ownMoney() float64 {
 			own += s.InHand
 		}
 	}
-	if need, _, ok := d.c.reserveNeeded(); ok {
+	if need, ok := d.c.reserveNeeded(); ok {
 		own -= max(need-reserve, 0)
 	}
 	return math.Max(own, 0)

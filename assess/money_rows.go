@@ -113,9 +113,9 @@ func (c *inquiry) ledgerAsks(p *MoneyPage, d *ledgerDraft) {
 }
 
 // reserveNeeded is the reserve of the plan in force; failing that, what is enough eight times in ten for the reserves entered.
-func (c *inquiry) reserveNeeded() (sum float64, sheet string, ok bool) {
+func (c *inquiry) reserveNeeded() (sum float64, ok bool) {
 	if r := c.plan.Reserve; r != nil {
-		return *r, "", true
+		return *r, true
 	}
 	var lines []estimate.Line
 	for _, e := range dossier.All[plan.Reserve](c.d) {
@@ -127,13 +127,13 @@ func (c *inquiry) reserveNeeded() (sum float64, sheet string, ok bool) {
 		}
 	}
 	if len(lines) == 0 {
-		return 0, "", false
+		return 0, false
 	}
 	in := estimate.Estimate.New()
 	in.Lines = lines
-	s, out, err := work(c.book, estimate.Estimate, "reserve", "the reserve to float her, tow her home and moor her again", in, map[string]field.Given{"lines": how(field.Assumed, "the reserves entered"), "correlation": how(field.Assumed, "a default, from memory")})
+	_, out, err := work(c.book, estimate.Estimate, "reserve", "the reserve to float her, tow her home and moor her again", in, map[string]field.Given{"lines": how(field.Assumed, "the reserves entered"), "correlation": how(field.Assumed, "a default, from memory")})
 	if err != nil {
-		return 0, "", false
+		return 0, false
 	}
-	return out.P80, s.ID, true
+	return out.P80, true
 }

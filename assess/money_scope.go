@@ -58,7 +58,7 @@ type scoping struct {
 
 // scope chooses the works for the money of today, and as it grows.
 func (c *inquiry) scope(p *MoneyPage, b *Brief) {
-	s := c.draftScope(p, b)
+	s := c.draftScope(b)
 	if len(s.in.Works) == 0 || !p.held {
 		return
 	}
@@ -80,7 +80,7 @@ func (c *inquiry) scope(p *MoneyPage, b *Brief) {
 }
 
 // draftScope gathers the works that are still to be paid for: those of the plan, and those that belong to no course and could join it.
-func (c *inquiry) draftScope(p *MoneyPage, b *Brief) *scoping {
+func (c *inquiry) draftScope(b *Brief) *scoping {
 	s := &scoping{in: choice.Scope.New(), work: map[string]dossier.Entry[plan.Work]{}}
 	for _, w := range dossier.All[plan.Work](c.d) {
 		switch w.Body.State {

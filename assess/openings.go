@@ -129,7 +129,7 @@ func gradeWords(grade int) string {
 
 // headOn is the depth of the opening below today's water, m; NaN where its height or the draft is unknown.
 func (c *inquiry) headOn(e dossier.Entry[ship.Opening]) (head float64, below bool) {
-	draft, _, ok := c.draftNow()
+	draft, ok := c.draftNow()
 	z := math.NaN()
 	if e.Body.Height != nil {
 		z = *e.Body.Height

@@ -292,6 +292,6 @@ func (row *PlateRow) lifeFigure(out plating.RateOut, sheet string, day, seen qua
 	case row.due.earlyBefore(day, 10), out.Verdict == "watch":
 		f.Worry = 1
 	}
-	f.Label = "reaches its limit"
+	f.Label = "plate reaches its limit"
 	row.Life = f
 }

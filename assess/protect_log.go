@@ -240,7 +240,7 @@ func (c *inquiry) rateSpans(r *ProtectionPart, p *StandingPage) {
 	type pair struct{ from, to string }
 	rates := map[pair][]float64{}
 	years := map[pair][2]float64{}
-	draft, _, ok := c.draftNow()
+	draft, ok := c.draftNow()
 	for i := range p.Plates {
 		row := &p.Plates[i]
 		if ok && ship.Known(row.spot.Z) && row.spot.Z > draft+0.3 {

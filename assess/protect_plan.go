@@ -121,7 +121,7 @@ func (c *inquiry) demand(r *ProtectionPart, w waters) {
 	asked("current_mean", "mean of ten years", out.Mean)
 	asked("current_final", "in ten years", out.Final)
 	c.anodePlan(r, w, out)
-	c.setSized(r, w, out)
+	c.setSized(r, out)
 }
 
 // anodePlan works each alloy for the demand in this water, by an anode of the size she carries.
@@ -197,7 +197,7 @@ func (c *inquiry) anodeModel() (protection.AnodeSet, dossier.Entry[ship.Anode], 
 }
 
 // setSized asks whether the impressed set can give what she asks for.
-func (c *inquiry) setSized(r *ProtectionPart, w waters, d protection.DemandOut) {
+func (c *inquiry) setSized(r *ProtectionPart, d protection.DemandOut) {
 	for _, e := range dossier.All[ship.ImpressedSet](c.d) {
 		b := e.Body
 		if !b.Removed.IsZero() {

@@ -277,7 +277,7 @@ func (c *inquiry) stationRow(s silver) StationRow {
 	if math.IsNaN(r.X) {
 		r.X = 0
 	}
-	if draft, _, ok := c.draftNow(); ok && b.Depth != nil {
+	if draft, ok := c.draftNow(); ok && b.Depth != nil {
 		r.Z = round(draft - *b.Depth)
 	}
 	return r

@@ -222,7 +222,7 @@ func (c *inquiry) renewalRow(g gaugedPlate) RenewalRow {
 func (c *inquiry) headLimit(g gaugedPlate) Figure {
 	const label = "least for the head of water"
 	b := g.entry.Body
-	draft, _, ok := c.draftNow()
+	draft, ok := c.draftNow()
 	spacing := orElse(b.FrameSpacing, c.spacingAt(g.spot.X))
 	switch {
 	case spacing <= 0:

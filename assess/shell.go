@@ -166,7 +166,7 @@ func (c *inquiry) mapCell(m *mapped, l ship.Locator, p *StandingPage, x, g, z fl
 		}
 	}
 	consequence := 0.3
-	if draft, _, ok := c.draftNow(); ok && z < draft || !ok {
+	if draft, ok := c.draftNow(); ok && z < draft || !ok {
 		consequence = 1
 	}
 	in := plating.Wastage.New()
@@ -340,13 +340,13 @@ func (c *inquiry) placeAt(x, girth float64, starboard bool) string {
 
 func shellZone(z plating.ZoneFit, sheet string) ShellZone {
 	s := ShellZone{Zone: z.Zone, Readings: z.Readings, Held: "too few to hold any out"}
-	make := func(key, label string, v float64, unit string) Figure {
+	figure := func(key, label string, v float64, unit string) Figure {
 		f := known(key, label, v, unit, field.Computed, "fitted to the readings")
 		f.Sheet = sheet
 		return f
 	}
-	s.Mean, s.Spread = make("mean", "mean thickness", z.Mean, "mm"), make("spread", "spread over the zone", z.FieldSD, "mm")
-	s.RangeX, s.RangeY = make("range_along", "range along", z.RangeX, "m"), make("range_round", "range round the girth", z.RangeY, "m")
+	s.Mean, s.Spread = figure("mean", "mean thickness", z.Mean, "mm"), figure("spread", "spread over the zone", z.FieldSD, "mm")
+	s.RangeX, s.RangeY = figure("range_along", "range along", z.RangeX, "m"), figure("range_round", "range round the girth", z.RangeY, "m")
 	if z.Coverage != nil {
 		s.Held = fmt.Sprintf("%.0f %% of readings held out fell in their 80 %% band", *z.Coverage*100)
 	}

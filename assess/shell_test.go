@@ -126,8 +126,7 @@ func TestDeadYearIsDrawn(t *testing.T) {
 	d := strakeOf(t)
 	put(t, d, "set", ship.ImpressedSet{Name: "Set", RatedAmps: new(50.0), Electrode: "agcl-kcl"})
 	for i := range 36 {
-		day := quantity.Date{}
-		day, _ = quantity.ParseDate([]string{"2019", "2020", "2021"}[i/12] + []string{"-01", "-02", "-03", "-04", "-05", "-06", "-07", "-08", "-09", "-10", "-11", "-12"}[i%12] + "-15")
+		day, _ := quantity.ParseDate([]string{"2019", "2020", "2021"}[i/12] + []string{"-01", "-02", "-03", "-04", "-05", "-06", "-07", "-08", "-09", "-10", "-11", "-12"}[i%12] + "-15")
 		r := survey.Rectifier{Seen: survey.Seen{Date: day}, Set: "set", Amps: new(20.0), Cell: new(-0.860), Electrode: "agcl-kcl", State: "on"}
 		if i/12 == 1 {
 			r.Amps, r.Cell, r.State = new(0.0), new(-0.600), "tripped"

@@ -48,7 +48,7 @@ func (c *inquiry) fillTimes(e dossier.Entry[ship.Opening], head, flow float64) (
 	if in.HoleArea != nil {
 		in.HoleDiameter = nil
 	}
-	draft, _, _ := c.draftNow()
+	draft, _ := c.draftNow()
 	in.HoleHeight = max(draft-head-*b.Z0, 0)
 	in.OutsideHead = head
 	to := func(z *float64) (Figure, bool) {

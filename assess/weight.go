@@ -202,7 +202,7 @@ func (c *inquiry) gain(w *WeightTrend) {
 }
 
 // draftNow is the mean draft of the newest round of the marks, m above the baseline.
-func (c *inquiry) draftNow() (draft float64, from dossier.Head, ok bool) {
+func (c *inquiry) draftNow() (draft float64, ok bool) {
 	var last dossier.Entry[survey.Draft]
 	for _, e := range dossier.All[survey.Draft](c.d) {
 		if !c.day.Before(e.Body.Date) && e.Body.Date.Compare(last.Body.Date) >= 0 && e.Body.Afloat != "aground" && e.Body.Afloat != "on blocks" {
@@ -213,11 +213,11 @@ func (c *inquiry) draftNow() (draft float64, from dossier.Head, ok bool) {
 	}
 	if last.ID == "" {
 		if c.particulars.DesignDraft != nil {
-			return *c.particulars.DesignDraft, c.particularsHead, true
+			return *c.particulars.DesignDraft, true
 		}
-		return 0, last.Head, false
+		return 0, false
 	}
 	fwd := c.overBaseline("forward", meanOf(last.Body.FwdPort, last.Body.FwdStarboard))
 	aft := c.overBaseline("aft", meanOf(last.Body.AftPort, last.Body.AftStarboard))
-	return (fwd + aft) / 2, last.Head, true
+	return (fwd + aft) / 2, true
 }

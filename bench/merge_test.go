@@ -27,7 +27,7 @@ func BenchmarkMergeOfTenThousandOfflineRecords(b *testing.B) {
 	ctx := context.Background()
 	for b.Loop() {
 		b.StopTimer()
-		a := dockFile(b, ctx)
+		a := dockFile(ctx, b)
 		lots := make([]app.Lot, phones)
 		for p := range lots {
 			lots[p] = phoneLot(p)
@@ -67,7 +67,7 @@ func BenchmarkMergeOfTenThousandOfflineRecords(b *testing.B) {
 }
 
 // dockFile is a new ship file with the found reports that the phones take with them.
-func dockFile(b *testing.B, ctx context.Context) *app.App {
+func dockFile(ctx context.Context, b *testing.B) *app.App {
 	b.Helper()
 	s, err := sqlite.Create(ctx, filepath.Join(b.TempDir(), "dock.oakum"))
 	if err != nil {

@@ -57,18 +57,3 @@ func (e *Error) In(units map[string]string) *Error {
 	}
 	return &Error{Field: e.Field, Message: fmt.Sprintf(e.format, args...)}
 }
-
-// under returns the error with its field put below the path of its parent.
-func (e *Error) under(path string) *Error {
-	switch {
-	case path == "":
-		return e
-	case e.Field == "":
-		e.Field = path
-	case strings.HasPrefix(e.Field, "["):
-		e.Field = path + e.Field
-	default:
-		e.Field = path + "." + e.Field
-	}
-	return e
-}

@@ -2,6 +2,7 @@ package field_test
 
 import (
 	"encoding/json"
+	"errors"
 	"math"
 	"strings"
 	"testing"
@@ -74,8 +75,8 @@ func TestFillRefusesByName(t *testing.T) {
 		`{"diameter": true}`:                                 "diameter",
 	} {
 		_, _, err := fill(t, text)
-		e, ok := err.(*field.Error)
-		if !ok || e.Field != want || !strings.Contains(e.Message, want) {
+		var e *field.Error
+		if !errors.As(err, &e) || e.Field != want || !strings.Contains(e.Message, want) {
 			t.Errorf("%s: got %v, want a refusal of %s", text, err, want)
 		}
 	}

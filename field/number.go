@@ -26,7 +26,7 @@ func (in *Input) number(path string, f Field, raw any, v reflect.Value) error {
 	if err != nil {
 		return err
 	}
-	if err := finiteWithin(path, f, base, g.Unit); err != nil {
+	if err := finiteWithin(path, f, base); err != nil {
 		return err
 	}
 	v.SetFloat(base)
@@ -221,7 +221,7 @@ func (g *Given) settle(path string, part map[string]float64) (float64, error) {
 	return c, nil
 }
 
-func finiteWithin(path string, f Field, base float64, unit string) error {
+func finiteWithin(path string, f Field, base float64) error {
 	if math.IsNaN(base) || math.IsInf(base, 0) {
 		return Refuse(path, "%s must be a finite number", path)
 	}

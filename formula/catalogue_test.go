@@ -2,6 +2,7 @@ package formula_test
 
 import (
 	"encoding/json"
+	"errors"
 	"fmt"
 	"math"
 	"os"
@@ -162,8 +163,8 @@ func TestEveryMethodRefuses(t *testing.T) {
 				continue
 			}
 			_, err := m.Run(map[string]any{f.Key: "wet paint"})
-			e, ok := err.(*field.Error)
-			if !ok || e.Field == "" || e.Message == "" {
+			var e *field.Error
+			if !errors.As(err, &e) || e.Field == "" || e.Message == "" {
 				t.Errorf("%s, %s: a word gives %v, no named refusal", name, f.Key, err)
 			}
 		}

@@ -1,7 +1,6 @@
 package futures
 
 import (
-	"maps"
 	"slices"
 )
 
@@ -50,6 +49,3 @@ func (v variables) group(name string) (group, bool) {
 	i := slices.Index(v.names, name)
 	return group(max(i, 0)), i >= 0
 }
-
-// sortedKeys lists the keys of a map in order, so that nothing depends on a map's own.
-func sortedKeys[V any](m map[string]V) []string { return slices.Sorted(maps.Keys(m)) }

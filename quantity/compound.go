@@ -48,7 +48,7 @@ func (h Habit) compound(s string, c chain) (value float64, key string, ok bool, 
 	for s != "" {
 		n, numeralErr := h.number(s)
 		if numeralErr != nil {
-			return 0, "", false, nil
+			return 0, "", false, nil //nolint:nilerr // no numeral here means that this is no compound, which is no error
 		}
 		i, rest := c.next(strings.TrimPrefix(n.rest, " "), at, parts)
 		if i < 0 {

@@ -131,7 +131,9 @@ func keep(ctx context.Context, a *app.App, name string) error {
 func mediaOf(f io.ReadSeeker) string {
 	head := make([]byte, 512)
 	n, _ := io.ReadFull(f, head)
-	f.Seek(0, io.SeekStart)
+	if _, err := f.Seek(0, io.SeekStart); err != nil {
+		return "application/octet-stream"
+	}
 	return http.DetectContentType(head[:n])
 }
 

@@ -57,8 +57,7 @@ func (d *Deck) Add(kind, id string, v Values) {
 			return
 		}
 		if !done {
-			f, _ := k.Field(key)
-			body[key] = loose(f, x)
+			body[key] = loose(x)
 		}
 	}
 	b := k.New()
@@ -92,7 +91,7 @@ func headed(h *dossier.Head, key string, x any) (bool, error) {
 }
 
 // loose turns Go values into what a reader of JSON would hand over.
-func loose(f field.Field, x any) any {
+func loose(x any) any {
 	switch x := x.(type) {
 	case float64:
 		return number(x)
@@ -107,7 +106,7 @@ func loose(f field.Field, x any) any {
 	case [][]float64:
 		out := make([]any, len(x))
 		for i, y := range x {
-			out[i] = loose(f, y)
+			out[i] = loose(y)
 		}
 		return out
 	case []string:

@@ -18,7 +18,6 @@ type gauging struct {
 	result string
 	remark string
 	pit    float64 // mm
-	paint  string
 	from   string
 	second float64 // mm, a second reading of the same place, 0 where there was none
 }

@@ -61,9 +61,9 @@ func writeRaw(dir string) error {
 	return nil
 }
 
-// comma writes a number with a decimal comma.
-func comma(x float64, decimals int) string {
-	return strings.Replace(fmt.Sprintf("%.*f", decimals, x), ".", ",", 1)
+// comma writes a number with one decimal and a comma.
+func comma(x float64) string {
+	return strings.Replace(fmt.Sprintf("%.1f", x), ".", ",", 1)
 }
 
 // rawSemicolons is the survey of 1996: a heading, semicolons, decimal commas, German and English words mixed, sums as rows, old encoding.
@@ -79,15 +79,15 @@ func rawSemicolons(s campaign) []byte {
 	sum, n := 0.0, 0
 	for i, g := range s.readings {
 		if g.strake != strake && n > 0 && i%40 == 0 {
-			line("", "", "", "", "", "", "", "Mittel", comma(sum/float64(n), 1), "")
+			line("", "", "", "", "", "", "", "Mittel", comma(sum/float64(n)), "")
 			sum, n = 0, 0
 		}
 		strake = g.strake
 		side := map[string]string{"port": "BB", "starboard": "StB", "centre": "Mitte"}[string(g.side)]
-		orig, note := comma(g.plate.nominal, 1), ""
+		orig, note := comma(g.plate.nominal), ""
 		switch g.remark {
 		case "pit":
-			note = "Lochfraß " + comma(g.pit, 1) + " mm"
+			note = "Lochfraß " + comma(g.pit) + " mm"
 		case "scale":
 			note = "Rost, Zunder"
 		case "doubler":
@@ -105,12 +105,12 @@ func rawSemicolons(s campaign) []byte {
 			continue
 		}
 		value, diff := s.show(g.value), g.plate.nominal-s.show(g.value)
-		share := comma(100*diff/g.plate.nominal, 1)
-		cell := comma(value, 1)
+		share := comma(100 * diff / g.plate.nominal)
+		cell := comma(value)
 		if g.second > 0 {
-			cell += " / " + comma(s.show(g.second), 1)
+			cell += " / " + comma(s.show(g.second))
 		}
-		line(s.number(i), frame, g.strake, side, g.plate.name, orig, cell, comma(diff, 1), share, note)
+		line(s.number(i), frame, g.strake, side, g.plate.name, orig, cell, comma(diff), share, note)
 		sum, n = sum+100*diff/g.plate.nominal, n+1
 	}
 	line("Summe", "", "", "", "", "", fmt.Sprint(len(s.readings)), "", "", "Messungen")
@@ -124,8 +124,6 @@ func latin1(s string) []byte {
 	for _, r := range s {
 		if r < 256 {
 			b = append(b, byte(r))
-		} else if r == '½' {
-			b = append(b, 0xBD)
 		} else {
 			b = append(b, '?')
 		}

@@ -236,7 +236,7 @@ func rawBidLetter(o offer) []byte {
 	for _, c := range o.cells {
 		sum := c.written()
 		if c.entry == "number" {
-			sum = strings.Replace(points(c.sum, 0), ".", " ", -1)
+			sum = strings.ReplaceAll(points(c.sum, 0), ".", " ")
 		}
 		fmt.Fprintf(&b, "%s\t%s\t%s\n", c.item.number, c.item.name, sum)
 	}

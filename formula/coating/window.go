@@ -142,13 +142,13 @@ func window(in WindowIn) (out WindowOut, err error) {
 		out.Zones = append(out.Zones, stats)
 	}
 	for i, l := range lines {
-		any, all := false, true
+		some, all := false, true
 		for z := range zones {
-			any = any || can[z][i]
+			some = some || can[z][i]
 			all = all && can[z][i]
 		}
 		out.Of += l.holds
-		if any {
+		if some {
 			out.Hours += l.holds
 		}
 		if all {

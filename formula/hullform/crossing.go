@@ -78,9 +78,9 @@ func pierces(f, g *facet, tol float64) bool {
 	return false
 }
 
-// holds tells whether a point of g's plane lies inside g, clear of its rim.
-func (g *facet) holds(p, n Point, tol float64) bool {
-	for _, e := range [3][2]Point{{g.a, g.b}, {g.b, g.c}, {g.c, g.a}} {
+// holds tells whether a point of f's plane lies inside f, clear of its rim.
+func (f *facet) holds(p, n Point, tol float64) bool {
+	for _, e := range [3][2]Point{{f.a, f.b}, {f.b, f.c}, {f.c, f.a}} {
 		along := e[1].Minus(e[0]).unit()
 		if n.Cross(along).Dot(p.Minus(e[0])) < tol {
 			return false

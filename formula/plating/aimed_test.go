@@ -2,6 +2,7 @@ package plating
 
 import (
 	"encoding/json"
+	"errors"
 	"math"
 	"math/rand/v2"
 	"strings"
@@ -109,7 +110,8 @@ func TestAimedRefuses(t *testing.T) {
 		`{"readings": [{"x": 1, "y": 1, "thickness": 10}, {"x": 90, "y": 21, "thickness": 10}], "limit": 9, "cell": 0.01}`: "cell",
 	} {
 		_, err := calc.JSON(Aimed, json.RawMessage(raw))
-		if e, ok := err.(*field.Error); !ok || e.Field != want {
+		var e *field.Error
+		if !errors.As(err, &e) || e.Field != want {
 			t.Errorf("%s: %v, want a refusal of %s", raw, err, want)
 		}
 	}

@@ -138,7 +138,7 @@ func spent(t, tt float64) float64 {
 	if tt == 0 {
 		return t
 	}
-	return t + tt*math.Expm1(-t/tt)
+	return max(t+tt*math.Expm1(-t/tt), 0) // the last bit may fall below nought where t is next to nothing
 }
 
 func corrosionSteps(in CorrosionIn, out CorrosionOut) []calc.Step {

@@ -2,6 +2,7 @@ package plating
 
 import (
 	"encoding/json"
+	"errors"
 	"math"
 	"testing"
 
@@ -88,7 +89,8 @@ func TestCorrosionRefuses(t *testing.T) {
 		`{"current_density": {"value": 1, "unit": "A"}}`: "current_density",
 	} {
 		_, err := calc.JSON(Corrosion, json.RawMessage(raw))
-		if e, ok := err.(*field.Error); !ok || e.Field != want {
+		var e *field.Error
+		if !errors.As(err, &e) || e.Field != want {
 			t.Errorf("%s: %v, want a refusal of %s", raw, err, want)
 		}
 	}

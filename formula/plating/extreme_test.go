@@ -2,6 +2,7 @@ package plating
 
 import (
 	"encoding/json"
+	"errors"
 	"math"
 	"strings"
 	"testing"
@@ -143,7 +144,8 @@ func TestExtremeRefuses(t *testing.T) {
 		`{"maxima": [1, 2, 3, 4], "model": "gev", "patch_area": 1, "zone_area": 100}`:                     "maxima",
 	} {
 		_, err := calc.JSON(Extreme, json.RawMessage(raw))
-		if e, ok := err.(*field.Error); !ok || e.Field != want {
+		var e *field.Error
+		if !errors.As(err, &e) || e.Field != want {
 			t.Errorf("%s: %v, want a refusal of %s", raw, err, want)
 		}
 	}

@@ -2,6 +2,7 @@ package plating
 
 import (
 	"encoding/json"
+	"errors"
 	"math"
 	"os"
 	"testing"
@@ -115,7 +116,8 @@ func TestHeadRefuses(t *testing.T) {
 		`{"spacing": {"value": "NaN", "unit": "m"}, "head": 4}`:   "spacing.value",
 	} {
 		_, err := calc.JSON(Head, json.RawMessage(raw))
-		if e, ok := err.(*field.Error); !ok || e.Field != want {
+		var e *field.Error
+		if !errors.As(err, &e) || e.Field != want {
 			t.Errorf("%s: %v, want a refusal of %s", raw, err, want)
 		}
 	}

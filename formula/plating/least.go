@@ -15,7 +15,7 @@ func anyBelow(mean, sd, x, n float64) float64 {
 }
 
 // normal fills what a normal thickness says: location its mean, scale its standard deviation from patch to patch.
-func (out *ExtremeOut) normal(in ExtremeIn) error {
+func (out *ExtremeOut) normal(in ExtremeIn) {
 	mean, sd, n := *in.Location, *in.Scale, out.Period
 	out.Location, out.Scale = mean, sd
 	out.Least10, out.Least50, out.Least90 = new(leastNormal(mean, sd, 0.1, n)), new(leastNormal(mean, sd, 0.5, n)), new(leastNormal(mean, sd, 0.9, n))
@@ -25,5 +25,4 @@ func (out *ExtremeOut) normal(in ExtremeIn) error {
 		out.Below = new(anyBelow(mean, sd, *in.Limit, n))
 	}
 	out.Warnings = append(out.Warnings, "a normal thickness knows no pits: it is for even wastage, and its far tail is a guess")
-	return nil
 }

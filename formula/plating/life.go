@@ -46,7 +46,7 @@ func (g margin) life() (p10, p90 *float64) {
 	}
 	lo, hi := (b-math.Sqrt(d))/a, (b+math.Sqrt(d))/a
 	if a < 0 {
-		lo, hi = hi, lo
+		hi = lo
 		if c <= 0 {
 			return new(0.0), nil
 		}

@@ -2,6 +2,7 @@ package plating
 
 import (
 	"encoding/json"
+	"errors"
 	"fmt"
 	"math"
 	"strings"
@@ -221,8 +222,8 @@ func TestRateRefuses(t *testing.T) {
 		`{"readings": [{"thickness": 11, "date": "2020", "thicknes": 3}], "original": 12, "limit": 9, "built": "1931"}`: "readings[0].thicknes",
 	} {
 		_, err := calc.JSON(Rate, json.RawMessage(raw))
-		e, ok := err.(*field.Error)
-		if !ok || e.Field != want {
+		var e *field.Error
+		if !errors.As(err, &e) || e.Field != want {
 			t.Errorf("%s: %v, want a refusal of %s", raw, err, want)
 		}
 	}

@@ -2,6 +2,7 @@ package plating
 
 import (
 	"encoding/json"
+	"errors"
 	"math"
 	"os"
 	"testing"
@@ -117,7 +118,8 @@ func TestSampleRefuses(t *testing.T) {
 		`{"places": [{"place": "A", "readings": 1}], "plates": 3}`: "places",
 	} {
 		_, err := calc.JSON(Sample, json.RawMessage(raw))
-		if e, ok := err.(*field.Error); !ok || e.Field != want {
+		var e *field.Error
+		if !errors.As(err, &e) || e.Field != want {
 			t.Errorf("%s: %v, want a refusal of %s", raw, err, want)
 		}
 	}

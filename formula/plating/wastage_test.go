@@ -2,6 +2,7 @@ package plating
 
 import (
 	"encoding/json"
+	"errors"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -79,7 +80,8 @@ func TestWastageRefuses(t *testing.T) {
 		`{"original": 12, "rule": "25-percent", "thickness": -8.9}`: "thickness",
 	} {
 		_, err := calc.JSON(Wastage, json.RawMessage(raw))
-		if e, ok := err.(*field.Error); !ok || e.Field != want {
+		var e *field.Error
+		if !errors.As(err, &e) || e.Field != want {
 			t.Errorf("%s: %v, want a refusal of %s", raw, err, want)
 		}
 	}

@@ -15,7 +15,7 @@ func extreme(in ExtremeIn) (out ExtremeOut, err error) {
 	out.Period = in.ZoneArea / in.PatchArea
 	switch {
 	case in.Model == "normal":
-		err = out.normal(in)
+		out.normal(in)
 	case in.Location != nil:
 		law := extremes.Law{Location: *in.Location, Scale: *in.Scale}
 		if in.Shape != nil {

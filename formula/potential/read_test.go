@@ -2,6 +2,7 @@ package potential
 
 import (
 	"encoding/json"
+	"errors"
 	"math"
 	"testing"
 
@@ -104,7 +105,8 @@ func TestReadRefuses(t *testing.T) {
 		`{"reading": {"value": -850, "unit": "mA"}, "electrode": "agcl-sea"}`: "reading",
 	} {
 		_, err := calc.JSON(Read, json.RawMessage(raw))
-		if e, ok := err.(*field.Error); !ok || e.Field != want {
+		var e *field.Error
+		if !errors.As(err, &e) || e.Field != want {
 			t.Errorf("%s: %v, want a refusal of %s", raw, err, want)
 		}
 	}

@@ -2,6 +2,7 @@ package protection
 
 import (
 	"encoding/json"
+	"errors"
 	"math"
 	"testing"
 
@@ -96,7 +97,8 @@ func TestDemandRefuses(t *testing.T) {
 		`{"zones": [{"area": {"value": 100, "unit": "m"}, "density": 5}]}`:                                       "zones[0].area",
 	} {
 		_, err := calc.JSON(Demand, json.RawMessage(raw))
-		if e, ok := err.(*field.Error); !ok || e.Field != want {
+		var e *field.Error
+		if !errors.As(err, &e) || e.Field != want {
 			t.Errorf("%s: %v, want a refusal of %s", raw, err, want)
 		}
 	}

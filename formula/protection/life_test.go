@@ -2,6 +2,7 @@ package protection
 
 import (
 	"encoding/json"
+	"errors"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -76,7 +77,8 @@ func TestAnodeLifeRefuses(t *testing.T) {
 		`{"mass_new": 11.3, "share_left": 0.55, "years": 3, "utilisation": 85}`:   "utilisation",
 	} {
 		_, err := calc.JSON(AnodeLife, json.RawMessage(raw))
-		if e, ok := err.(*field.Error); !ok || e.Field != want {
+		var e *field.Error
+		if !errors.As(err, &e) || e.Field != want {
 			t.Errorf("%s: %v, want a refusal of %s", raw, err, want)
 		}
 	}

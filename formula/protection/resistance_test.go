@@ -2,6 +2,7 @@ package protection
 
 import (
 	"encoding/json"
+	"errors"
 	"math"
 	"testing"
 
@@ -31,7 +32,8 @@ func refuses(t *testing.T, m calc.Method, cases map[string]string) {
 	t.Helper()
 	for raw, want := range cases {
 		_, err := calc.JSON(m, json.RawMessage(raw))
-		if e, ok := err.(*field.Error); !ok || e.Field != want {
+		var e *field.Error
+		if !errors.As(err, &e) || e.Field != want {
 			t.Errorf("%s: %v, want a refusal of %s", raw, err, want)
 		}
 	}

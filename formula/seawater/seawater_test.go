@@ -2,6 +2,7 @@ package seawater
 
 import (
 	"encoding/json"
+	"errors"
 	"math"
 	"os"
 	"testing"
@@ -126,7 +127,8 @@ func TestWaterRefuses(t *testing.T) {
 		{Resistivity, `{"temperature": 10, "salinity": 0.5}`, "salinity"},
 	} {
 		_, err := calc.JSON(c.m, json.RawMessage(c.raw))
-		if e, ok := err.(*field.Error); !ok || e.Field != c.want {
+		var e *field.Error
+		if !errors.As(err, &e) || e.Field != c.want {
 			t.Errorf("%s %s: %v, want a refusal of %s", c.m.Info().ID, c.raw, err, c.want)
 		}
 	}

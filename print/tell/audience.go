@@ -17,7 +17,7 @@ type Audience struct {
 	hears []string
 }
 
-// Audiences, the most open first. Donors see no record that the public may not see: they are told more, not shown more.
+// Audiences are those who are told, the most open first. Donors see no record that the public may not see: they are told more, not shown more.
 var Audiences = []Audience{
 	{"public", dossier.Public, "News of", []string{"public"}},
 	{"donors", dossier.Public, "For those who give to", []string{"public", "donors"}},

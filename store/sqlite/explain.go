@@ -3,7 +3,9 @@ package sqlite
 import (
 	"context"
 	"crypto/sha256"
+	"database/sql"
 	"encoding/hex"
+	"errors"
 	"fmt"
 	"strings"
 
@@ -37,7 +39,10 @@ func (s *Store) explain(ctx context.Context) error {
 	sum := sha256.Sum256([]byte(script.String()))
 	mine := hex.EncodeToString(sum[:])
 	var held string
-	s.db.QueryRowContext(ctx, "SELECT value FROM setting WHERE name = 'explained'").Scan(&held)
+	err := s.db.QueryRowContext(ctx, "SELECT value FROM setting WHERE name = 'explained'").Scan(&held)
+	if err != nil && !errors.Is(err, sql.ErrNoRows) {
+		return err
+	}
 	if held == mine {
 		return nil
 	}

@@ -4,6 +4,7 @@ import (
 	"context"
 	"database/sql"
 	"embed"
+	"errors"
 	"fmt"
 	"io/fs"
 	"net/url"
@@ -201,8 +202,8 @@ func (s *Store) Close() error {
 		err = s.db.Close()
 	}
 	if s.lock != nil {
-		s.lock.Unlock()
-		os.Remove(s.lock.Path())
+		err = errors.Join(err, s.lock.Unlock())
+		_ = os.Remove(s.lock.Path()) // a lock file left lying locks nobody
 	}
 	return err
 }

@@ -25,7 +25,7 @@ func refuse(path string, err error) error {
 	case errors.Is(err, fs.ErrExist):
 		return fmt.Errorf("%s: a file of that name is there already: %w", path, err)
 	case errors.Is(err, fs.ErrPermission), errors.Is(err, syscall.EROFS):
-		return fmt.Errorf("%s: %w: check its permissions and whether the disk is write-protected (%v)", path, app.ErrReadOnly, err)
+		return fmt.Errorf("%s: %w: check its permissions and whether the disk is write-protected (%w)", path, app.ErrReadOnly, err)
 	case errors.Is(err, syscall.ENOSPC):
 		return fmt.Errorf("%s: %w: nothing of this step was written; make room and do it again", path, app.ErrFull)
 	case errors.As(err, &e):
@@ -39,9 +39,9 @@ func refuseCode(path string, e *sqlite.Error) error {
 	case lib.SQLITE_NOTADB:
 		return fmt.Errorf("%s: %w: it is no SQLite database", path, app.ErrNotAShip)
 	case lib.SQLITE_CORRUPT:
-		return fmt.Errorf("%s: %w: go back to the last backup (%v)", path, app.ErrDamaged, e)
+		return fmt.Errorf("%s: %w: go back to the last backup (%w)", path, app.ErrDamaged, e)
 	case lib.SQLITE_READONLY, lib.SQLITE_CANTOPEN, lib.SQLITE_PERM:
-		return fmt.Errorf("%s: %w: check its permissions and whether the disk is write-protected (%v)", path, app.ErrReadOnly, e)
+		return fmt.Errorf("%s: %w: check its permissions and whether the disk is write-protected (%w)", path, app.ErrReadOnly, e)
 	case lib.SQLITE_FULL:
 		return fmt.Errorf("%s: %w: nothing of this step was written; make room and do it again", path, app.ErrFull)
 	case lib.SQLITE_BUSY, lib.SQLITE_LOCKED:

@@ -60,7 +60,7 @@ func newPen(ctx context.Context, tx *sql.Tx) (p *pen, err error) {
 		{&p.insert, `INSERT INTO record (id, version, kind, body, mark, basis, basis_note, basis_date, typed, source, at, by, withdrawn, revision)
 			VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`},
 	} {
-		if *s.to, err = tx.PrepareContext(ctx, s.sql); err != nil {
+		if *s.to, err = tx.PrepareContext(ctx, s.sql); err != nil { //nolint:sqlclosecheck // close closes all three
 			p.close()
 			return nil, err
 		}

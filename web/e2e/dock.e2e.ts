@@ -32,6 +32,13 @@ async function total(kind: string): Promise<number> {
   return ((await answer.json()) as { total: number }).total
 }
 
+/** Opens the list of what waits, by the line that says how many, and hands over; the queue may have gone by itself when the network came back. */
+async function handOver(page: Page): Promise<void> {
+  await page.getByText(/^(1 entry waits|All handed over)$/).first().click()
+  await page.getByRole('button', { name: 'Hand over now' }).click({ timeout: 2000 }).catch(() => undefined)
+  await page.getByText('All handed over').first().waitFor()
+}
+
 it('opens and enters without a network from the first visit on, and hands over when it is back', async () => {
   const before = await total('leak')
   const { context, page } = await carried('M')
@@ -51,9 +58,7 @@ it('opens and enters without a network from the first visit on, and hands over w
   await page.getByText('1 entry waits').waitFor()
   await page.getByText('No network').waitFor()
   await context.setOffline(false)
-  await page.getByText('1 entry waits').click()
-  await page.getByRole('button', { name: 'Hand over now' }).click().catch(() => undefined) // it may have gone by itself
-  await page.getByText('All handed over').waitFor()
+  await handOver(page)
   expect(await total('leak')).toBe(before + 1)
   await accessible(page)
   await context.close()
@@ -91,9 +96,7 @@ it('keeps both of two edits of one found report', async () => {
     await page.getByRole('button', { name: 'Save' }).click()
     await page.getByText('1 entry waits').waitFor()
     await context.setOffline(false)
-    await page.getByText('1 entry waits').click()
-    await page.getByRole('button', { name: 'Hand over now' }).click().catch(() => undefined)
-    await page.getByText('All handed over').waitFor()
+    await handOver(page)
   }
   await two.page.getByText('both are kept').waitFor()
   expect(await total('clash')).toBe(1)
