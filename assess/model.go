@@ -2,6 +2,7 @@ package assess
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"oakum/dossier"
@@ -38,6 +39,7 @@ var Assumptions = []string{
 // modelOf makes the ship of the futures from the parts and the records.
 func (c *inquiry) modelOf(parts []lifePart) *futures.Model {
 	m := &futures.Model{Years: 40}
+	parts = slices.DeleteFunc(slices.Clone(parts), outOfReach)
 	zones := map[string]int{}
 	spaces := map[string]int{}
 	for _, p := range parts {
@@ -61,6 +63,12 @@ func (c *inquiry) modelOf(parts []lifePart) *futures.Model {
 	m.Dock = c.dockTerms()
 	m.Money = c.fundsOf()
 	return m
+}
+
+// outOfReach tells of a plate that even at two and a half times its rate would not be through within the forty years, or lets no water in when it is: no
+// future hears of it.
+func outOfReach(p lifePart) bool {
+	return p.wastage != nil && (p.flow <= 0 || p.failedBy(100) < 1e-3)
 }
 
 // left is the steel that must go before it lets water in, m: what was left when it was read, less what has gone since.

@@ -143,6 +143,10 @@ func (r *runner) pay(at, money, days float64, o *Outcome) {
 
 func (r *runner) renew(w int, at float64) {
 	for _, p := range r.m.Works[w].Parts {
+		if r.done[p] == at {
+			continue // another work of this docking has renewed it
+		}
+		r.done[p] = at
 		r.wet[p] = false
 		r.again(p, at, &r.lives[p].renewed)
 	}
@@ -153,7 +157,7 @@ func (r *runner) triggers(at float64, o *Outcome, first bool) (money, days float
 	for i, t := range r.plan.Triggers {
 		n := 0
 		for p := range r.m.Parts {
-			if r.m.Parts[p].Group == t.Group && (r.wet[p] || r.fails[p] < at+1) {
+			if r.m.Parts[p].Group == t.Group && (r.wet[p] || r.fails.at[p] < at+1) {
 				n++
 			}
 		}

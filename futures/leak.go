@@ -7,7 +7,7 @@ func (r *runner) fail(p int, at float64, o *Outcome) bool {
 	part := &r.m.Parts[p]
 	if part.Flow <= 0 || part.Space < 0 {
 		r.say(at, "is past its life", p)
-		r.fails[p] = math.Inf(1) // it stays so until a work renews it
+		r.fails.set(p, math.Inf(1)) // it stays so until a work renews it
 		r.wet[p] = true
 		return true
 	}

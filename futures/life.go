@@ -5,21 +5,25 @@ import "math"
 // life is a Weibull life made ready for drawing within a horizon.
 type life struct {
 	Weibull
-	lived float64 // cumulative hazard already behind it, (age/scale)^shape
-	spare float64 // chance of outlasting the horizon
+	lived float64   // cumulative hazard already behind it, (age/scale)^shape
+	spare []float64 // chance of outlasting so many whole years
 }
 
 func ready(w Weibull, horizon float64) life {
-	if w.Scale <= 0 {
-		return life{w, 0, 1}
+	l := life{Weibull: w, spare: make([]float64, int(math.Ceil(horizon))+1)}
+	if w.Scale > 0 {
+		l.lived = math.Pow(w.Age/w.Scale, w.Shape)
 	}
-	return life{w, math.Pow(w.Age/w.Scale, w.Shape), 1 - w.By(horizon)}
+	for y := range l.spare {
+		l.spare[y] = 1 - w.By(float64(y))
+	}
+	return l
 }
 
 // left is the time to failure from now of a part that outlives all but a share u of its like: scale*(lived - ln u)^(1/shape) - age.
-// It is infinite where it lies beyond the horizon, which most draws do and which costs no logarithm.
-func (l *life) left(u float64) float64 {
-	if u <= l.spare {
+// It is infinite where it lies beyond so many years, which most draws do and which costs no logarithm.
+func (l *life) left(u, years float64) float64 {
+	if u <= l.spare[min(int(math.Ceil(max(years, 0))), len(l.spare)-1)] {
 		return math.Inf(1)
 	}
 	h := l.lived - math.Log(u)

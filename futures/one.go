@@ -32,9 +32,10 @@ type runner struct {
 	dead  []float64 // by zone: protection dies, is mended
 	mend  []float64
 	rate  []float64
-	fails []float64 // by part: next failure
+	fails queue     // by part: next failure
 	used  []int     // by part: how often a life was drawn
 	wet   []bool    // by part: patched now
+	done  []float64 // by part: the docking that renewed it last
 	scope []int     // works of the plan, in the order they are kept
 	cost  []float64
 	purse purse
@@ -49,15 +50,22 @@ func newRunner(m *Model, p *Plan, v variables) *runner {
 	r := &runner{
 		m: m, plan: p, vars: v,
 		dead: make([]float64, len(m.Zones)), mend: make([]float64, len(m.Zones)), rate: make([]float64, len(m.Zones)),
-		fails: make([]float64, len(m.Parts)), used: make([]int, len(m.Parts)), wet: make([]bool, len(m.Parts)),
+		fails: newQueue(len(m.Parts), m.Years), used: make([]int, len(m.Parts)), wet: make([]bool, len(m.Parts)), done: make([]float64, len(m.Parts)),
 		scope: keepOrder(m, p), cost: make([]float64, len(m.Works)),
+	}
+	made := map[Weibull]life{} // most parts share a few laws
+	law := func(w Weibull) life {
+		if _, ok := made[w]; !ok {
+			made[w] = ready(w, m.Years)
+		}
+		return made[w]
 	}
 	for i := range m.Parts {
 		part := &m.Parts[i]
-		r.lives = append(r.lives, lives{ready(part.Life, m.Years), ready(part.Renewed, m.Years), ready(part.PatchLife, m.Years)})
+		r.lives = append(r.lives, lives{law(part.Life), law(part.Renewed), law(part.PatchLife)})
 	}
 	for _, z := range m.Zones {
-		r.guard = append(r.guard, ready(z.Protection, m.Years))
+		r.guard = append(r.guard, law(z.Protection))
 	}
 	return r
 }
@@ -68,7 +76,7 @@ func (r *runner) run() Outcome {
 	r.begin()
 	r.due = r.planned(&o)
 	for range 10_000 {
-		part, at := r.next()
+		part, at := r.fails.first()
 		if at >= r.m.Years && r.due >= r.m.Years {
 			return o
 		}
@@ -94,14 +102,15 @@ func (r *runner) begin() {
 		zone := &r.m.Zones[z]
 		u, w := r.s.uniforms(r.vars.zone[z], z, 0)
 		r.rate[z] = zone.Rate * math.Exp(zone.RateSpread*normal(u))
-		r.dead[z] = r.guard[z].left(w)
+		r.dead[z] = r.guard[z].left(w, r.m.Years)
 		v, _ := r.s.uniforms(r.vars.watch, z, 1)
 		r.mend[z] = r.dead[z] - zone.Unnoticed*math.Log(v)
 	}
 	r.purse.fill(&r.m.Money, &r.s, r.vars.giving, r.m.Years)
+	r.fails.clear()
 	for p := range r.m.Parts {
-		r.used[p], r.wet[p] = 0, false
-		r.fails[p] = r.firstLife(p)
+		r.used[p], r.wet[p], r.done[p] = 0, false, -1
+		r.set(p, r.firstLife(p))
 	}
 }
 
@@ -110,7 +119,7 @@ func (r *runner) firstLife(p int) float64 {
 	u, v := r.s.uniforms(r.vars.part[p], p, 2)
 	w := part.Wastage
 	if w == nil {
-		return r.lives[p].first.left(u)
+		return r.lives[p].first.left(u, r.m.Years)
 	}
 	left := w.Left + w.LeftSD*normal(v)
 	z := w.Zone
@@ -122,18 +131,16 @@ func (r *runner) firstLife(p int) float64 {
 func (r *runner) again(p int, at float64, l *life) {
 	r.used[p]++
 	u, _ := r.s.uniforms(r.vars.part[p], p, 2+r.used[p])
-	r.fails[p] = at + l.left(u)
+	r.set(p, at+l.left(u, r.m.Years-at))
 }
 
-// next is the part that fails first, and when.
-func (r *runner) next() (int, float64) {
-	part, at := -1, math.Inf(1)
-	for p, t := range r.fails {
-		if t < at {
-			part, at = p, t
-		}
+// set gives a part its next failure. One that lets no water in changes nothing when it comes, so it is queued only where a story is told.
+func (r *runner) set(p int, year float64) {
+	if part := &r.m.Parts[p]; r.tell == nil && (part.Flow <= 0 || part.Space < 0) {
+		r.fails.at[p] = year
+		return
 	}
-	return part, at
+	r.fails.set(p, year)
 }
 
 // present is the value today of a unit of money paid in year t at today's prices.
