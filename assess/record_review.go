@@ -114,22 +114,24 @@ func (c *inquiry) reviewRow(e dossier.Entry[plan.Review]) ReviewRow {
 	return r
 }
 
-// changes says which lines are otherwise than they were signed.
+// changes says which lines are otherwise than they were signed. Lines of one label are held against each other in their order.
 func changes(signed, now []string) []string {
 	list := []string{}
-	is := map[string]string{}
+	is := map[string][]string{}
 	for _, l := range now {
 		label, text, _ := strings.Cut(l, ": ")
-		is[label] = text
+		is[label] = append(is[label], text)
 	}
 	for _, l := range signed {
 		label, was, _ := strings.Cut(l, ": ")
-		switch text, still := is[label]; {
-		case !still:
+		if len(is[label]) == 0 {
 			list = append(list, label+" was "+was+" and is no longer given")
-		case text != was:
+			continue
+		}
+		if text := is[label][0]; text != was {
 			list = append(list, label+" was "+was+", is "+text)
 		}
+		is[label] = is[label][1:]
 	}
 	return list
 }

@@ -99,6 +99,15 @@ func TestAStaleSignatureSaysWhatChanged(t *testing.T) {
 	}
 }
 
+func TestLinesOfOneLabelAreHeldAgainstEachOther(t *testing.T) {
+	signed := []string{"stock: 17.5 mm", "stock: 0.688 in", "bore: 294.0 mm", "gap: 2 mm"}
+	now := []string{"stock: 17.5 mm", "stock: 0.688 in", "bore: 296.0 mm"}
+	got := changes(signed, now)
+	if len(got) != 2 || got[0] != "bore was 294.0 mm, is 296.0 mm" || got[1] != "gap was 2 mm and is no longer given" {
+		t.Errorf("%q", got)
+	}
+}
+
 // Nothing that is private or for the board only may stand in what the public reads.
 func TestDraftsHoldPublicRecordsOnly(t *testing.T) {
 	d := docked(t)

@@ -25,6 +25,19 @@ func Ship(name string) (*dossier.Dossier, error) {
 	return r.Whole()
 }
 
+// Pictures are the files that the records of an invented ship name: drawings that say what a photograph would show.
+func Pictures(name string, inDock bool) []fs.FS {
+	var list []fs.FS
+	for _, folder := range []string{name, name + "-in-dock"} {
+		dir, err := fs.Sub(folders, folder+"/files")
+		if _, there := fs.Stat(folders, folder+"/files"); err != nil || there != nil || folder != name && !inDock {
+			continue
+		}
+		list = append(list, dir)
+	}
+	return list
+}
+
 // InDock is the steamer on the twelfth day of her docking: her records with those of the twelve days on top.
 func InDock() (*dossier.Dossier, error) {
 	d, err := Ship("corran-vey")

@@ -75,6 +75,9 @@ func (c exportCommand) Run(s streams) error {
 	if err := dossier.WriteFolder(c.Folder, d); err != nil {
 		return err
 	}
+	if err := giveFiles(ctx, a, c.Folder); err != nil {
+		return err
+	}
 	fmt.Fprintf(s.out, "%d records written to %s\n", d.Len(), c.Folder)
 	return nil
 }

@@ -93,7 +93,7 @@ func (c importCommand) open(ctx context.Context) (*app.App, error) {
 	if _, err := os.Stat(c.File); err == nil {
 		return reading(ctx, c.File)
 	}
-	return app.Open(ctx, held{dossier.New()}, now)
+	return app.Open(ctx, held{d: dossier.New()}, now)
 }
 
 // folder lands a folder: what is new, and nothing where a record differs from the one that stands.
@@ -102,7 +102,11 @@ func (c importCommand) folder(ctx context.Context, s streams, a *app.App, path s
 	if err != nil {
 		return err
 	}
-	return c.records(ctx, s, a, path, d)
+	if err := c.records(ctx, s, a, path, d); err != nil || c.Show {
+		return err
+	}
+	_, err = takeFiles(ctx, a, path)
+	return err
 }
 
 // records lands the records of a folder.

@@ -47,7 +47,7 @@ func fromFolder(ctx context.Context, path string) (*app.App, error) {
 	if err != nil {
 		return nil, err
 	}
-	return app.Open(ctx, held{d}, time.Now)
+	return app.Open(ctx, heldFolder(d, path), time.Now)
 }
 
 func wholeFolder(path string) (*dossier.Dossier, error) {

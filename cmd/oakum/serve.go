@@ -155,6 +155,9 @@ func (c demoCommand) Run(s streams) error {
 		return err
 	}
 	defer a.Close()
+	if err := takePictures(ctx, a, demo.Pictures(c.Ship, c.InDock)); err != nil {
+		return err
+	}
 	fmt.Fprintf(s.out, "%s, an invented ship. Everything about her is made up.\n", a.Heading().Name)
 	return c.serve(ctx, s, a, path)
 }

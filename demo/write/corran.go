@@ -22,8 +22,16 @@ type vessel struct {
 	plates []sheet
 }
 
-// corran makes up TSS Corran Vey.
+// corran makes up TSS Corran Vey, with two signatures under her sheets.
 func corran() ([]dossier.Record, error) {
+	records, err := corranUnsigned()
+	if err != nil {
+		return nil, err
+	}
+	return signed(records)
+}
+
+func corranUnsigned() ([]dossier.Record, error) {
 	v, err := afresh(corranLines())
 	if err != nil {
 		return nil, err

@@ -47,16 +47,16 @@ func corranUnderWater(v *vessel) error {
 		not-9 | 2023-05-10 | 0 | 12 | C | G | both | After peak | after peak plating | unsafe | | 88 | 1996-10 | certificate for a closed space | 2600
 	`, invent.Values{"mark": "board"})
 	v.Table("photo", `
-		id | date | who | frame | strake | side | space | title | direction | scale | about | moment | rights | consent
-		photo-1 | 1996-10-12 | survey firm B | 2 | | port | | Port propeller in dock | forward | man beside it | propeller-port | as found | the trust | yes
-		photo-2 | 1996-10-12 | survey firm B | 40 | G | port | | Port doublers from the dock bottom | at the plate | | doubler-1p | as found | the trust | nobody in it
-		photo-3 | 2016-03-02 | superintendent | 12½ | | starboard | Shaft alley | Starboard stern gland | aft | 300 mm rule | gland-starboard | as found | the trust | nobody in it
-		photo-4 | 2021-11-09 | superintendent | 12½ | | starboard | Shaft alley | Wasted stud of the starboard gland | aft | coin | gland-starboard | as found | the trust | nobody in it
-		photo-5 | 2025-09-17 | dive firm D | 44 | G | starboard | | Crack at the lower edge of doubler 4 | at the plate | diver's rule | doubler-1s | as found | dive firm D | nobody in it
-		photo-6 | 2026-09-11 | volunteers' watch | 74 | A | starboard | Engine room | Wooden plug in the log tube | down | | opening-08 | as found | the trust | nobody in it
-		photo-8 | 2004-05-18 | a volunteer | 30 | | centre | After hold | Spare blade on its bulkhead | forward | 1 m rule | part-blade | before | the trust | nobody in it
-		photo-9 | 2015-02-10 | curator | 96 | | starboard | Main deck | Starboard telegraph before it was unbolted | aft | 300 mm rule | part-telegraph | before | the trust | nobody in it
-		photo-7 | 2026-06-14 | a volunteer | | | | | The ship dressed overall, from the quay | aft | | | | the trust | yes
+		id | date | who | frame | strake | side | space | title | direction | scale | about | moment | rights | consent | mark
+		photo-1 | 1996-10-12 | survey firm B | 2 | | port | | Port propeller in dock | forward | man beside it | propeller-port | as found | the trust | yes | public
+		photo-2 | 1996-10-12 | survey firm B | 40 | G | port | | Port doublers from the dock bottom | at the plate | | doubler-1p | as found | the trust | nobody in it | board
+		photo-3 | 2016-03-02 | superintendent | 12½ | | starboard | Shaft alley | Starboard stern gland | aft | 300 mm rule | gland-starboard | as found | the trust | nobody in it | board
+		photo-4 | 2021-11-09 | superintendent | 12½ | | starboard | Shaft alley | Wasted stud of the starboard gland | aft | coin | gland-starboard | as found | the trust | nobody in it | board
+		photo-5 | 2025-09-17 | dive firm D | 44 | G | starboard | | Crack at the lower edge of doubler 4 | at the plate | diver's rule | doubler-1s | as found | dive firm D | nobody in it | board
+		photo-6 | 2026-09-11 | volunteers' watch | 74 | A | starboard | Engine room | Wooden plug in the log tube | down | | opening-08 | as found | the trust | nobody in it | board
+		photo-8 | 2004-05-18 | a volunteer | 30 | | centre | After hold | Spare blade on its bulkhead | forward | 1 m rule | part-blade | before | the trust | nobody in it | public
+		photo-9 | 2015-02-10 | curator | 96 | | starboard | Main deck | Starboard telegraph before it was unbolted | aft | 300 mm rule | part-telegraph | before | the trust | nobody in it | public
+		photo-7 | 2026-06-14 | a volunteer | | | | | The ship dressed overall, from the quay | aft | | | | the trust | yes | public
 	`, invent.Values{"mark": "board"})
 	return v.Err()
 }

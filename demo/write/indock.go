@@ -61,6 +61,7 @@ func inDock() ([]dossier.Record, error) {
 		})
 	}
 	v.yard()
+	v.pairs()
 	records, err := v.Records()
 	if err != nil {
 		return nil, err

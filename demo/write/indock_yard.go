@@ -70,6 +70,20 @@ func (v *vessel) yard() {
 	`, invent.Values{"mark": "board", "basis": "documented"})
 }
 
+// pairs are the photographs of the days, those as left beside those as found.
+func (v *vessel) pairs() {
+	v.Table("photo", `
+		id | date | who | frame | strake | side | title | direction | scale | about | moment | pair | mark
+		dock-photo-01 | 2027-04-08 | curator | 150 | | centre | Dry at last: her bow from the dock bottom | aft | the man beside it | | as found | | public
+		dock-photo-02 | 2027-04-10 | superintendent | 2 | | port | Crack in the boss of the port propeller | forward | 300 mm rule | found-01 | as found | | board
+		dock-photo-03 | 2027-04-12 | superintendent | 40 | G | port | Wasted band behind doubler 1 | at the plate | 300 mm rule | found-03 | as found | | public
+		dock-photo-04 | 2027-04-17 | superintendent | 40 | G | port | Insert of 12 mm where doubler 1 was | at the plate | 300 mm rule | found-03 | as left | dock-photo-03 | public
+		dock-photo-05 | 2027-04-12 | superintendent | 44 | G | starboard | Holes at frame 44 behind doubler 4 | at the plate | 300 mm rule | found-04 | as found | | board
+		dock-photo-06 | 2027-04-18 | superintendent | 44 | G | starboard | Insert at frame 44, welded and tested | at the plate | 300 mm rule | found-04 | as left | dock-photo-05 | board
+		dock-photo-07 | 2027-04-14 | survey firm T | 68 | B | port | Plates B9 and B10, pits to 3 mm | at the plate | 300 mm rule | found-10 | as found | | board
+	`, invent.Values{"mark": "board", "basis": "documented", "rights": "the trust", "consent": "nobody in it"})
+}
+
 // span is when an activity began and ended; an empty end is still under way.
 type span struct{ from, to string }
 
@@ -83,7 +97,7 @@ var kept = map[string]span{
 
 // moved are those of her records that the twelve days change: activities begun and ended, the window signed and lengthened, hold points passed.
 func moved() ([]dossier.Record, error) {
-	all, err := corran()
+	all, err := corranUnsigned()
 	if err != nil {
 		return nil, err
 	}

@@ -35,6 +35,9 @@ func write(dir string) error {
 		if err != nil {
 			return fmt.Errorf("%s: %w", t.folder, err)
 		}
+		if err := pictured(filepath.Join(dir, t.folder), records); err != nil {
+			return fmt.Errorf("%s: %w", t.folder, err)
+		}
 		d := dossier.New()
 		if err := d.Put(records...); err != nil {
 			return fmt.Errorf("%s: %w", t.folder, err)
