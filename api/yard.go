@@ -6,7 +6,6 @@ import (
 	"encoding/base32"
 	"fmt"
 	"html"
-	"net"
 	"net/http"
 	"strings"
 	"sync"
@@ -29,11 +28,12 @@ type Yard struct {
 	code   string
 	until  time.Time
 	phones map[string]time.Time // by token, until when
+	wrong  map[string]tries     // by machine
 }
 
 // NewYard returns a yard that no phone may enter yet.
 func NewYard(address string, authority []byte, now func() time.Time) *Yard {
-	return &Yard{Address: address, Authority: authority, now: now, phones: map[string]time.Time{}}
+	return &Yard{Address: address, Authority: authority, now: now, phones: map[string]time.Time{}, wrong: map[string]tries{}}
 }
 
 func token() string {
@@ -147,12 +147,17 @@ func (y *Yard) Guard(next http.Handler) http.Handler {
 }
 
 func (y *Yard) welcome(w http.ResponseWriter, r *http.Request, code string) {
+	if c, err := r.Cookie(phoneCookie); err == nil && y.known(c.Value) {
+		http.Redirect(w, r, "/dock", http.StatusSeeOther) // an old address of a phone that is in already
+		return
+	}
+	if y.spent(machine(r)) {
+		turnedAway(w, r, http.StatusTooManyRequests, "Too many wrong codes came from this phone. Wait ten minutes, then scan the code on the laptop's screen.")
+		return
+	}
 	t, ok := y.enter(code)
 	if !ok {
-		if c, err := r.Cookie(phoneCookie); err == nil && y.known(c.Value) {
-			http.Redirect(w, r, "/dock", http.StatusSeeOther) // an old address of a phone that is in already
-			return
-		}
+		y.mistook(machine(r))
 		turnedAway(w, r, http.StatusUnauthorized, "That code has run out. Ask for a new one on the laptop: In dock, Phones.")
 		return
 	}
@@ -171,18 +176,4 @@ func turnedAway(w http.ResponseWriter, r *http.Request, status int, why string) 
 	w.Header().Set("Content-Type", "text/html; charset=utf-8")
 	w.WriteHeader(status)
 	fmt.Fprintf(w, `<!doctype html><html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>Oakum</title><body style="font:1.25rem/1.5 sans-serif;padding:1rem"><h1 style="font-size:1.5rem">Not from here</h1><p>%s</p>`, html.EscapeString(why))
-}
-
-// LocalAddress is this machine's address on the local network: the first that is private and up.
-func LocalAddress() (net.IP, error) {
-	all, err := net.InterfaceAddrs()
-	if err != nil {
-		return nil, fmt.Errorf("this machine's addresses can't be read: %w", err)
-	}
-	for _, a := range all {
-		if n, ok := a.(*net.IPNet); ok && n.IP.To4() != nil && n.IP.IsPrivate() {
-			return n.IP, nil
-		}
-	}
-	return nil, fmt.Errorf("this machine is on no local network; join the yard's network first, or share one from this machine")
 }

@@ -81,6 +81,39 @@ func TestOnlyAPhoneWithAValidCodeReachesTheSheets(t *testing.T) {
 	}
 }
 
+func TestWrongCodesAreLimited(t *testing.T) {
+	y, s, clock := yard(t)
+	inside := phoneOf(t, s)
+	code, _ := y.Code(false)
+	if got := inside("GET", "/dock?code="+code); got != http.StatusOK {
+		t.Fatalf("with the code: %d", got)
+	}
+	guesser := phoneOf(t, s)
+	for i := range mostTries {
+		if got := guesser("GET", "/dock?code=guess"); got != http.StatusUnauthorized {
+			t.Fatalf("guess %d: %d", i+1, got)
+		}
+	}
+	code, _ = y.Code(true)
+	if got := guesser("GET", "/dock?code="+code); got != http.StatusTooManyRequests {
+		t.Errorf("a good code after %d wrong ones: %d", mostTries, got)
+	}
+	for _, path := range []string{"/dock?code=old", "/dock", "/api/v1/dock"} {
+		if got := inside("GET", path); got != http.StatusOK {
+			t.Errorf("a phone that is in is turned away by another's guesses: GET %s: %d", path, got)
+		}
+	}
+	*clock = clock.Add(codeLasts)
+	code, _ = y.Code(false)
+	if got := guesser("GET", "/dock?code="+code); got != http.StatusOK {
+		t.Errorf("after ten minutes, with a good code: %d", got)
+	}
+	y.mistook("another")
+	if len(y.wrong) != 1 {
+		t.Errorf("old guesses are kept: %v", y.wrong)
+	}
+}
+
 func TestPhonesAreTurnedOut(t *testing.T) {
 	y, s, _ := yard(t)
 	ask := phoneOf(t, s)

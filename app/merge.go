@@ -158,6 +158,9 @@ func (m *merging) take(q Queued) Outcome {
 		o.State, o.Clash, o.Version = Beside, c.ID, standing.Version
 		o.Reason = fmt.Sprintf("%s had changed it in the meantime: both are kept", someone(standing.By))
 	default:
+		if exists {
+			r.Head = headOf(r.Head, standing.Head)
+		}
 		m.records = append(m.records, r)
 		m.landed++
 		o.State, o.Version = Landed, r.Version+1
@@ -238,4 +241,15 @@ func sameBody(a, b dossier.Record) bool {
 	}
 	y, err := dossier.EncodeBody(b.Kind, b.Body)
 	return err == nil && string(x) == string(y) && !a.Withdrawn
+}
+
+// headOf keeps what an edit by a phone says nothing about: who may see the record, and how it is known.
+func headOf(edit, standing dossier.Head) dossier.Head {
+	if edit.Mark == "" {
+		edit.Mark = standing.Mark
+	}
+	if edit.Basis == "" {
+		edit.Basis, edit.BasisNote, edit.BasisDate = standing.Basis, standing.BasisNote, standing.BasisDate
+	}
+	return edit
 }

@@ -3,6 +3,7 @@ package app
 import (
 	"bytes"
 	"context"
+	"crypto/sha256"
 	"errors"
 	"fmt"
 	"image"
@@ -29,18 +30,14 @@ func (a *App) PutPhoto(ctx context.Context, name, want string, from io.Reader) (
 	if len(data) > MostBytes {
 		return File{}, field.Refuse("file", "%s is larger than %d MB; send a smaller copy and keep the original by hand", name, MostBytes>>20)
 	}
+	if sum := fmt.Sprintf("%x", sha256.Sum256(data)); want != "" && sum != want {
+		return File{}, field.Refuse("sha256", "%s arrived with another fingerprint than it left with (%.12s, not %.12s): it broke on the way; send it again", name, sum, want)
+	}
 	form, err := photoForm(name, data)
 	if err != nil {
 		return File{}, err
 	}
-	kept, err := a.store.PutFile(ctx, name, "image/"+form, bytes.NewReader(data))
-	if err != nil {
-		return File{}, err
-	}
-	if want != "" && kept.SHA256 != want {
-		return File{}, field.Refuse("sha256", "%s arrived with another fingerprint than it left with (%.12s, not %.12s): it broke on the way; send it again", name, kept.SHA256, want)
-	}
-	return kept, nil
+	return a.store.PutFile(ctx, name, "image/"+form, bytes.NewReader(data))
 }
 
 func photoForm(name string, data []byte) (string, error) {

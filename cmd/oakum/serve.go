@@ -77,7 +77,7 @@ func (c Address) serve(ctx context.Context, s streams, a *app.App, ship string) 
 	h := &http.Server{Handler: all, ReadHeaderTimeout: 10 * time.Second}
 	done := make(chan error, 2)
 	if c.Yard {
-		yard, outside, err := c.yardListener(ship)
+		yard, outside, err := c.yardListener(s.out, ship)
 		if err != nil {
 			l.Close()
 			return err

@@ -13,15 +13,20 @@ import (
 )
 
 // yardListener opens the dock sheets to the yard's local network; nothing else can be reached through it. The authority's file is kept beside the ship's.
-func (c Address) yardListener(ship string) (*api.Yard, net.Listener, error) {
+func (c Address) yardListener(out io.Writer, ship string) (*api.Yard, net.Listener, error) {
 	host, port, err := net.SplitHostPort(c.YardListen)
 	if err != nil {
 		return nil, nil, failure{exitRefused, fmt.Errorf("--yard-listen must be like :4311 or 192.168.1.20:4311, not %q", c.YardListen)}
 	}
 	ip := net.ParseIP(host)
 	if ip == nil {
-		if ip, err = api.LocalAddress(); err != nil {
+		all, err := api.LocalAddresses()
+		if err != nil {
 			return nil, nil, err
+		}
+		ip = all[0]
+		for _, other := range all[1:] {
+			fmt.Fprintf(out, "This machine is on another network too: --yard-listen %s if the phones are on that one.\n", net.JoinHostPort(other.String(), port))
 		}
 	}
 	l, err := net.Listen("tcp", net.JoinHostPort(ip.String(), port))

@@ -71,6 +71,27 @@ function value(ask: Ask, text: string): unknown {
   return ask.as === 'flag' ? text === 'yes' : text
 }
 
+/** The draft that would make a body: an entry that still waits is opened again. */
+export function draftOf(sheet: SheetDef, body: Record<string, unknown>): Draft {
+  const draft: Draft = {}
+  for (const key of keysOf(sheet)) {
+    const v = body[key]
+    if (v === undefined || v === null) continue
+    draft[key] = typeof v === 'boolean' ? (v ? 'yes' : 'no') : Array.isArray(v) ? v.join(' ') : String(v)
+  }
+  return draft
+}
+
+/** A body without what its sheet asks, so that what was taken out of the sheet is taken out of the record. */
+export function without(sheet: SheetDef, body: Record<string, unknown>): Record<string, unknown> {
+  const asked = new Set<string>(keysOf(sheet))
+  return Object.fromEntries(Object.entries(body).filter(([key]) => !asked.has(key)))
+}
+
+function keysOf(sheet: SheetDef): string[] {
+  return sheet.asks.flatMap((ask) => (ask.as === 'place' ? [...placed] : ask.as === 'photo' ? [] : [ask.key]))
+}
+
 /** The place alone, for a photograph that belongs to another record. */
 export function placeOf(draft: Draft): Record<string, string> {
   return Object.fromEntries(placed.filter((k) => draft[k]?.trim()).map((k) => [k, draft[k]!.trim()]))

@@ -61,10 +61,11 @@ async function within<T>(shelves: Shelf[], mode: IDBTransactionMode, work: (of: 
 }
 
 export const store = {
-  /** Puts entries and the files they need into the queue, all or none. */
-  put: (entries: Queued[], files: KeptFile[] = []) =>
+  /** Puts entries and the files they need into the queue, in the place of one that was mended; all or none. */
+  put: (entries: Queued[], files: KeptFile[] = [], instead?: string) =>
     within(['queue', 'files'], 'readwrite', (of) => {
       for (const f of files) of('files').put(f)
+      if (instead) of('queue').delete(instead)
       for (const q of entries) of('queue').put(q)
       return undefined
     }),
