@@ -88,6 +88,22 @@ func TestTwoEditsOfOneRecordAreBothKept(t *testing.T) {
 	}
 }
 
+func TestAnEditByAPhoneChangesNeitherMarkNorBasis(t *testing.T) {
+	s, a := served(t)
+	now := a.Now()
+	made := ask(t, "POST", s.URL+"/api/v1/records/found", `{"id": "f", "mark": "public", "basis": "measured", "basis_note": "gauge 3", "body": {"finding": "plate"}}`)
+	if made.status != http.StatusCreated && made.status != http.StatusOK {
+		t.Fatalf("%d %s", made.status, made.text)
+	}
+	if r := ask(t, "POST", s.URL+"/api/v1/merge", lot(now, item("e", "found", "f", 1, now, `{"finding": "plate", "as_left": "primed"}`)), "Oakum-By", "M"); states(r) != "landed" {
+		t.Fatalf("edit: %s", r.text)
+	}
+	one := ask(t, "GET", s.URL+"/api/v1/records/found/f", "")
+	if at(one.body, "mark") != "public" || at(one.body, "basis") != "measured" || at(one.body, "basis_note") != "gauge 3" {
+		t.Errorf("after the edit: %s", one.text)
+	}
+}
+
 func TestAPhoneSetTo1970IsSaid(t *testing.T) {
 	s, a := served(t)
 	phone := time.Date(1970, 1, 1, 0, 12, 0, 0, time.UTC)
