@@ -10,6 +10,8 @@ export const text = {
     openPages: 'All pages',
     closePages: 'Close the list',
     day: 'As on',
+    calendar: 'Choose the day from a calendar',
+    noDay: (typed: string) => `"${typed}" is no day: write year, month, day, as in 2026-11-30.`,
     today: 'Today',
     revision: 'Revision',
     snapshot: 'Snapshot',
@@ -81,6 +83,8 @@ export const text = {
   table: {
     sorted: (column: string, down: boolean) => `Sorted by ${column}, ${down ? 'largest first' : 'smallest first'}`,
     sortBy: (column: string) => `Sort by ${column}`,
+    order: 'In the order of',
+    asGiven: 'the page',
     none: 'Nothing here yet.',
     rows: (n: number) => (n === 1 ? '1 row' : `${n} rows`),
     more: (n: number) => `Show ${n} more`,
