@@ -9,7 +9,7 @@ import (
 // front gathers from the pages what a keeper wants to know before anything else.
 func (c *inquiry) front(b *Brief) Front {
 	f := Front{Empty: !c.particularsKnown, Worst: []Figure{}, Overdue: c.overdue(), Missing: []Notice{}}
-	f.Worst = worstThree(b.Standing.Worst)
+	f.Worst = withOthers(worstThree(b.Standing.Worst), b.Standing.asking)
 	f.When = frontWhen(b)
 	f.Money = moneyLine(b.Money)
 	f.Decision = nextDecision(b.Choices)
@@ -18,21 +18,50 @@ func (c *inquiry) front(b *Brief) Front {
 	return f
 }
 
-// worstThree are the three worst figures, each about another record: one bad gland is one worry, however many figures it has.
+// worstThree are the three worst figures, each of another sort where there are so many: twelve thin plates are one worry, said with how many
+// more there are like the worst; then each about another record, as one bad gland is one worry however many figures it has.
 func worstThree(all []Figure) []Figure {
 	three := []Figure{}
-	seen := map[string]bool{}
+	at := map[string]int{} // place in three of a sort and of a record
+	for _, f := range all {
+		if _, seen := at[f.Kind]; !seen && len(three) < 3 {
+			at[f.Kind] = len(three)
+			at[cmp.Or(f.ID, f.Label)] = len(three)
+			three = append(three, f)
+		}
+	}
 	for _, f := range all {
 		key := cmp.Or(f.ID, f.Label)
-		if seen[key] {
-			continue
-		}
-		seen[key] = true
-		if three = append(three, f); len(three) == 3 {
-			break
+		if _, seen := at[key]; !seen && len(three) < 3 {
+			at[key] = len(three)
+			three = append(three, f)
 		}
 	}
 	return three
+}
+
+// withOthers says beside each figure how many more of its sort ask for action.
+func withOthers(three []Figure, all []asking) []Figure {
+	shown := map[string]int{}
+	for _, f := range three {
+		shown[f.Kind]++
+	}
+	for i, f := range three {
+		for _, a := range all {
+			if more := a.n - shown[f.Kind]; a.kind == f.Kind && more > 0 {
+				three[i].Note = strings.Join(append(present(f.Note), "and "+count(more, "more "+a.one, "more "+a.many)), "; ")
+			}
+		}
+	}
+	return three
+}
+
+// present is the text as a list of one, or of none where there is none.
+func present(text string) []string {
+	if text == "" {
+		return nil
+	}
+	return []string{text}
 }
 
 // nextDecision is the open matter that falls due first and has no course in the plan; failing that, the next open one.

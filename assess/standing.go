@@ -3,6 +3,7 @@ package assess
 import (
 	"fmt"
 	"slices"
+	"strings"
 )
 
 // StandingPage answers how she is today.
@@ -27,6 +28,8 @@ type StandingPage struct {
 	Weight     WeightTrend    `json:"weight"`
 	TimeLine   []Happening    `json:"time_line"`
 	Missing    []Notice       `json:"missing"` // what to enter so that the page can say more
+
+	asking []asking
 }
 
 func (c *inquiry) standingPage() StandingPage {
@@ -73,9 +76,47 @@ func (p *StandingPage) worst() {
 		}
 		return compareLow(a, b)
 	})
-	if len(p.Worst) > 30 {
-		p.Worst = p.Worst[:30]
+	p.asking = askingForAction(p.Worst)
+	p.Worst = p.Worst[:min(len(p.Worst), listedWorries)]
+}
+
+// listedWorries is how many worries the page lists: past that the tables of each subject say more than one list of everything.
+const listedWorries = 30
+
+// asking is how many parts of each sort ask for action, in the order of the page.
+type asking struct {
+	kind, one, many string
+	n               int
+}
+
+func askingForAction(all []Figure) []asking {
+	list := []asking{
+		{kind: "thickness", one: "place on her plating", many: "places on her plating"},
+		{kind: "opening", one: "opening", many: "openings"},
+		{kind: "gland", one: "gland", many: "glands"},
+		{kind: "anode", one: "anode", many: "anodes"},
 	}
+	for _, f := range all {
+		if i := slices.IndexFunc(list, func(a asking) bool { return a.kind == f.Kind }); i >= 0 && f.Worry >= 2 {
+			list[i].n++
+		}
+	}
+	return slices.DeleteFunc(list, func(a asking) bool { return a.n == 0 })
+}
+
+// askingWords says them as a sentence.
+func askingWords(list []asking) string {
+	var parts []string
+	total := 0
+	for _, a := range list {
+		parts = append(parts, count(a.n, a.one, a.many))
+		total += a.n
+	}
+	verb := "ask"
+	if total == 1 {
+		verb = "asks"
+	}
+	return listWords(parts) + " " + verb + " for action today."
 }
 
 // compareLow puts the smaller lower bound first; figures without one keep their place.
@@ -97,19 +138,13 @@ func compareLow(a, b Figure) int {
 }
 
 func (p *StandingPage) head() {
-	now := 0
-	for _, f := range p.Worst {
-		if f.Worry >= 2 {
-			now++
-		}
-	}
 	switch {
 	case len(p.Plates)+len(p.Glands)+len(p.Openings) == 0:
 		p.Heading = append(p.Heading, "Nothing is known of her yet: no reading, gland or opening is entered.")
-	case now == 0:
+	case len(p.asking) == 0:
 		p.Heading = append(p.Heading, "Nothing that was looked at asks for action today.")
 	default:
-		p.Heading = append(p.Heading, fmt.Sprintf("%s for action today.", count(now, "place or part asks", "places or parts ask")))
+		p.Heading = append(p.Heading, askingWords(p.asking))
 	}
 	if n := len(p.NeverSeen); n > 0 {
 		p.Heading = append(p.Heading, fmt.Sprintf("%s never looked at or out of sight: unknown, not sound.", count(n, "place was", "places were")))
@@ -125,4 +160,13 @@ func count(n int, one, many string) string {
 		return "1 " + one
 	}
 	return fmt.Sprintf("%d %s", n, many)
+}
+
+// listWords says several things as a sentence does: a, b and c.
+func listWords(parts []string) string {
+	if len(parts) < 2 {
+		return strings.Join(parts, "")
+	}
+	last := len(parts) - 1
+	return strings.Join(parts[:last], ", ") + " and " + parts[last]
 }
