@@ -42,7 +42,15 @@ func known(key, label string, base float64, unit string, basis field.Basis, from
 	if err != nil || math.IsNaN(x) || math.IsInf(x, 0) {
 		return unknown(key, label, "not a number that can be shown")
 	}
-	return Figure{Key: key, Label: label, Value: new(field.Trim(x)), Unit: unit, Text: quantity.Format(base, unit, -1), Basis: basis, From: from}
+	return Figure{Key: key, Label: label, Value: new(field.Trim(x)), Unit: unit, Text: spoken(base, unit), Basis: basis, From: from}
+}
+
+// spoken is a value for people: a span in seconds as they say it.
+func spoken(base float64, unit string) string {
+	if unit == "s" {
+		return quantity.Lasting(base)
+	}
+	return quantity.Format(base, unit, -1)
 }
 
 // result is the figure of one result of a sheet.
@@ -54,6 +62,9 @@ func result(s calc.Sheet, key, label string) Figure {
 	f := Figure{Key: key, Label: label, Unit: l.Unit, Text: l.Text, P10: l.P10, P50: l.P50, P90: l.P90, Basis: field.Computed, Sheet: s.ID}
 	if x, isNumber := l.Value.(float64); isNumber {
 		f.Value = new(x)
+		if l.Unit == "s" {
+			f.Text = quantity.Lasting(x)
+		}
 	} else if word, isWord := l.Value.(string); isWord {
 		f.Text = word
 	}
@@ -75,6 +86,9 @@ func (f Figure) band(lo, mid, hi float64) Figure {
 	f.P10, f.P50, f.P90 = conv(lo), conv(mid), conv(hi)
 	if f.P10 != nil && f.P90 != nil {
 		f.Text = quantity.Range(lo, hi, f.Unit)
+		if f.Unit == "s" {
+			f.Text = quantity.LastingRange(lo, hi)
+		}
 	}
 	return f
 }

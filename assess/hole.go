@@ -42,7 +42,7 @@ func inUnit(f Figure, base float64, unit string) Figure {
 	if err != nil {
 		return f
 	}
-	f.Value, f.Unit, f.Text = new(field.Trim(x)), unit, quantity.Format(base, unit, -1)
+	f.Value, f.Unit, f.Text = new(field.Trim(x)), unit, spoken(base, unit)
 	f.P10, f.P50, f.P90 = nil, nil, nil
 	return f
 }

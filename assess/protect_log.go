@@ -72,27 +72,28 @@ func (c *inquiry) rectifier(r *ProtectionPart, w waters) {
 	}
 	c.logFigures(r, out, func(key, label string) Figure { return result(sheet, key, label).of("impressed_set", set.ID) })
 	r.Spans = c.spans(in.Rows, out)
-	r.Findings = findingNotices(out.Findings, r.Spans, set.ID)
 	dead := 0.0
 	for _, s := range r.Spans {
 		if s.State == "none" {
 			dead += s.To - s.From
 		}
 	}
+	r.Findings = findingNotices(out.Findings, r.Spans, set.ID, max(out.Unprotected-dead, 0))
 	if dead > 0 {
 		r.Says = append(r.Says, fmt.Sprintf("For %.1f years no current flowed, so far as the log tells.", dead))
 	}
 }
 
-// findingNotices tells the findings: trips, gaps and dead cells one by one, short spells together, as a set at its limit has hundreds.
-func findingNotices(list []protection.Finding, spans []ProtectedSpan, set string) []Notice {
+// findingNotices tells the findings: trips, gaps and dead cells one by one, short spells together, as a set at its limit has hundreds; short is how many
+// years those come to.
+func findingNotices(list []protection.Finding, spans []ProtectedSpan, set string, short float64) []Notice {
 	out := []Notice{}
 	for _, s := range spans {
 		if s.State == "none" {
 			out = append(out, Notice{What: fmt.Sprintf("No current from %s to %s, %.1f years, so far as the log tells.", monthOf(s.From), monthOf(s.To), s.To-s.From), Do: "Find why nobody noticed: an alarm that reaches somebody.", Kind: "impressed_set", ID: set, Page: "standing", Worry: 2})
 		}
 	}
-	spells, days := 0, 0.0
+	spells := 0
 	var first, last protection.Finding
 	for _, f := range list {
 		if f.Rule == "trip" || f.Rule == "gap" && deadAt(spans, f.From.DecimalYear()) {
@@ -102,7 +103,7 @@ func findingNotices(list []protection.Finding, spans []ProtectedSpan, set string
 			if spells == 0 {
 				first = f
 			}
-			spells, days, last = spells+1, days+f.Days, f
+			spells, last = spells+1, f
 			continue
 		}
 		n := Notice{What: f.From.String() + ": " + f.Text, Kind: "impressed_set", ID: set, Page: "standing", Worry: map[string]int{"saturation": 1, "dead cell": 1, "gap": 1}[f.Rule]}
@@ -110,7 +111,7 @@ func findingNotices(list []protection.Finding, spans []ProtectedSpan, set string
 		out = append(out, n)
 	}
 	if spells > 0 {
-		out = append(out, Notice{What: fmt.Sprintf("%s from %s to %s, %.1f years together: %s", count(spells, "spell", "spells"), first.From, last.To, days/86400/365.25, first.Text), Do: "Read the cells against a fresh electrode, and mind the brackish water: a set point of bare silver chloride is short by the correction.",
+		out = append(out, Notice{What: fmt.Sprintf("%s from %s to %s, %.1f years together: %s", count(spells, "spell", "spells"), first.From, last.To, short, first.Text), Do: "Read the cells against a fresh electrode, and mind the brackish water: a set point of bare silver chloride is short by the correction.",
 			Kind: "impressed_set", ID: set, Page: "standing", Worry: 1})
 	}
 	return out
@@ -171,7 +172,7 @@ func (c *inquiry) spans(rows []protection.LogRow, out protection.LogOut) []Prote
 			state, f.Text = "none", "no current before and after a silence of the log"
 		}
 		if state != "" {
-			list = append(list, ProtectedSpan{f.From.DecimalYear(), max(f.To.DecimalYear(), f.From.DecimalYear()+f.Days/86400/365.25), state, f.Text})
+			list = append(list, ProtectedSpan{f.From.DecimalYear(), max(f.To.DecimalYear(), f.From.DecimalYear()+f.Days/365.25), state, f.Text})
 		}
 	}
 	began := math.Inf(1)

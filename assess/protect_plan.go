@@ -66,9 +66,12 @@ func (c *inquiry) wettedZones() ([]protection.Zone, []dossier.Entry[ship.Coating
 			z.Density = *b.Density
 		}
 		age, aged := b.Applied.YearsUntil(c.day)
+		since, seen := b.Seen.YearsUntil(c.day)
 		switch {
 		case bronze:
 			z.Breakdown = new(1.0)
+		case b.BareShare != nil && b.BreakdownB != nil && seen && since >= 0: // what a diver saw beats a table; from there it goes on by the table
+			z.Coating = &protection.Coating{A: *b.BareShare, B: *b.BreakdownB, Age: since}
 		case b.BreakdownA != nil && b.BreakdownB != nil && aged:
 			z.Coating = &protection.Coating{A: *b.BreakdownA, B: *b.BreakdownB, Age: age}
 		case b.BareShare != nil:
@@ -77,6 +80,19 @@ func (c *inquiry) wettedZones() ([]protection.Zone, []dossier.Entry[ship.Coating
 		zones, from = append(zones, z), append(from, e)
 	}
 	return zones, from, lacking
+}
+
+// bareWords says where the bare share of a zone comes from.
+func bareWords(b ship.CoatingZone) string {
+	switch {
+	case b.Metal == "bronze" || b.Metal == "stainless steel":
+		return "bare metal"
+	case b.BareShare != nil && !b.Seen.IsZero():
+		return "as seen " + b.Seen.String() + ", and what has gone since by its breakdown a year"
+	case b.BreakdownA != nil:
+		return "by its breakdown since it was painted; nobody noted how much is bare"
+	}
+	return "nobody noted how much is bare: all of it is taken"
 }
 
 func (c *inquiry) demand(r *ProtectionPart, w waters) {
@@ -102,7 +118,7 @@ func (c *inquiry) demand(r *ProtectionPart, w waters) {
 		}
 		row := DemandRow{Zone: p.Name, Metal: zones[i].Metal}
 		row.Area = known("area", "wetted area", zones[i].Area, "m2", basisOf(from[i].Head, field.Documented), "").of("coating_zone", from[i].ID)
-		row.Bare = known("bare", "bare now", p.BreakdownInitial, "%", field.Computed, "").of("coating_zone", from[i].ID)
+		row.Bare = known("bare", "bare now", p.BreakdownInitial, "%", field.Computed, bareWords(from[i].Body)).of("coating_zone", from[i].ID)
 		row.Current = known("current", "current, mean of ten years", p.Mean, "A", field.Computed, "").band(p.Mean/1.5, p.Mean, p.Mean*1.5).of("coating_zone", from[i].ID)
 		row.Share = known("share", "of all", p.Share, "%", field.Computed, "").of("coating_zone", from[i].ID)
 		row.Bare.Sheet, row.Current.Sheet, row.Share.Sheet = sheet.ID, sheet.ID, sheet.ID

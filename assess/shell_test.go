@@ -180,3 +180,13 @@ func TestSteamersShell(t *testing.T) {
 		t.Error("an empty ship is mapped")
 	}
 }
+
+// A diver's bare share beats the table's: a tenth bare in 2020 and a hundredth a year since is 16 % in 2026, whatever a table says of paint of 1990.
+func TestSeenBareShareBeatsTheTable(t *testing.T) {
+	d := strakeOf(t)
+	put(t, d, "z", ship.CoatingZone{Name: "Bottom", Exposure: "immersed", Metal: "steel", Area: new(100.0), Applied: date(t, "1990"), Seen: date(t, "2020-05-01"), BareShare: new(0.10), BreakdownA: new(0.1), BreakdownB: new(0.01)})
+	r := brief(t, d, "2026-05-01").Standing.Protection.Demand
+	if len(r) != 1 || math.Abs(*r[0].Bare.Value-16) > 0.02 {
+		t.Fatalf("bare: %+v", r)
+	}
+}

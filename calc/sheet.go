@@ -85,6 +85,9 @@ func lineOf(f field.Field, v reflect.Value) (Line, bool) {
 	l := Line{Key: f.Key, Symbol: f.Symbol, Label: f.Label, Value: value, Unit: unit, Fields: f.Fields, raw: f.Get(v)}
 	if x, isNumber := l.base(); isNumber {
 		l.Text = quantity.Format(x, unit, -1)
+		if unit == "s" && math.Abs(x) >= 120 {
+			l.Text += " (" + quantity.Lasting(x) + ")"
+		}
 		if math.IsNaN(x) || math.IsInf(x, 0) {
 			l.Value = nil
 			l.Text = "not defined"

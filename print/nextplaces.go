@@ -45,6 +45,7 @@ func shellMap(d *page.Document, b *assess.Brief, m *assess.ShellMap) {
 		d.Subheading("What the readings say of the shell, " + side + "; rolled out from the keel up, bow to the right, frames along the foot")
 		drawing.Map(d, dr, m, starboard)
 	}
-	d.Legend([]page.Pattern{page.Blank, page.Dots, page.Hatch, page.Solid, page.Unknown}, []string{"under a tenth gone", "a tenth to a fifth", "a fifth to a quarter", "a quarter or more", "not looked at, behind a doubler, or original unknown: unknown, not sound"})
+	d.Legend([]page.Pattern{page.Blank, page.Dots, page.Hatch, page.Solid, page.Unknown, page.Covered, page.Unjudged},
+		[]string{"under a tenth gone", "a tenth to a fifth", "a fifth to a quarter", "a quarter or more", "nobody looked here: unknown, not sound", "behind a doubler: unknown, not sound", "original thickness not known"})
 	d.Note(fmt.Sprintf("%s of the shell is unknown; %s of the rest are to be expected below their limit. Between readings the map guesses; its sheet is %s.", m.Share.Text, m.Below.Text, m.Sheet))
 }

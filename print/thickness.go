@@ -6,8 +6,10 @@ import (
 
 	"oakum/assess"
 	"oakum/calc"
+	"oakum/dossier"
 	"oakum/print/drawing"
 	"oakum/print/page"
+	"oakum/ship"
 )
 
 // reach is how far along the ship a reading is drawn on the map, to each side, m. It speaks for the place read alone; less could not be seen on paper.
@@ -59,14 +61,17 @@ func shellMaps(d *page.Document, b *assess.Brief) {
 		d.Note("There is no map: her hull form and strakes are not entered.")
 		return
 	}
-	at := map[string]assess.Mark{}
+	at, covers := map[string]assess.Mark{}, map[string]assess.Mark{}
 	for _, m := range dr.Marks {
-		if m.Kind == "thickness" {
+		switch m.Kind {
+		case "thickness":
 			at[m.ID] = m
+		case "doubler":
+			covers[m.ID] = m
 		}
 	}
 	for _, side := range []string{"port", "starboard"} {
-		var cells []drawing.Cell
+		cells := covered(b, covers, side)
 		for _, p := range b.Standing.Plates {
 			m, ok := at[p.ID]
 			if !ok || p.Side != side {
@@ -79,14 +84,33 @@ func shellMaps(d *page.Document, b *assess.Brief) {
 			cells = append(cells, drawing.Cell{Strake: p.Strake, From: m.X - reach, To: to + reach, Fill: fills[p.Life.Worry]})
 		}
 		// the worst are drawn last, so that no sound neighbour hides them
-		slices.SortStableFunc(cells, func(a, b drawing.Cell) int { return int(a.Fill) - int(b.Fill) })
+		slices.SortStableFunc(cells, func(a, b drawing.Cell) int { return order(a.Fill) - order(b.Fill) })
 		d.Keep(100)
 		d.Subheading("Shell, " + side + ", rolled out from the keel up; bow to the right, frames along the foot")
 		drawing.Shell(d, dr, cells)
 	}
-	d.Legend([]page.Pattern{page.Solid, page.Hatch, page.Dots, page.Blank, page.Unknown},
-		[]string{"past its limit now", "act", "watch", "read and sound", "nobody has read here"})
+	d.Legend([]page.Pattern{page.Solid, page.Hatch, page.Dots, page.Blank, page.Covered, page.Unknown},
+		[]string{"past its limit now", "act", "watch", "read and sound", "behind a doubler: unknown, not sound", "nobody has read here"})
 	d.Note(fmt.Sprintf("A reading is drawn %.1f m long so that it can be seen; it speaks for the place read alone. The map shows the newest reading of each place.", 2*reach))
+}
+
+// covered are the stretches of strakes on one side that lie behind a doubler.
+func covered(b *assess.Brief, at map[string]assess.Mark, side string) []drawing.Cell {
+	var cells []drawing.Cell
+	for _, e := range dossier.All[ship.Doubler](b.Dossier()) {
+		if m, ok := at[e.ID]; ok && m.X1 != nil && e.Body.Side.Meets(ship.Side(side)) {
+			cells = append(cells, drawing.Cell{Strake: e.Body.Strake, From: min(m.X, *m.X1), To: max(m.X, *m.X1), Fill: page.Covered})
+		}
+	}
+	return cells
+}
+
+// order is that in which cells are drawn: what is behind a doubler first.
+func order(p page.Pattern) int {
+	if p == page.Covered {
+		return -1
+	}
+	return int(p)
 }
 
 func coverage(d *page.Document, b *assess.Brief) {

@@ -16,14 +16,14 @@ const (
 // digits gives the decimals worth showing of v in this unit.
 func (u Unit) digits(v float64) int {
 	size := math.Abs(v)
-	if size == 0 {
-		return u.Digits
-	}
 	if isMoney(u) {
-		if size < 100 {
+		if size > 0 && size < 100 {
 			return u.Digits
 		}
 		return 0
+	}
+	if size == 0 {
+		return u.Digits
 	}
 	before := int(math.Floor(math.Log10(size))) + 1 // digits before the point; 0 or less for 0.0x
 	if size < 0.5*math.Pow10(-u.Digits) {

@@ -32,7 +32,7 @@ type AnodeLifeOut struct {
 }
 
 // Without a design life, an anode that would last over 25 years is barely used, one that would last under two is early gone (common practice:
-// anodes are fitted for two to ten years).
+// anodes are fitted for two to ten years). One that has given half of what it can has worked, however slowly.
 const (
 	longLife  = 25.0
 	shortLife = 2.0
@@ -79,7 +79,7 @@ func (out *AnodeLifeOut) read(in AnodeLifeIn, share float64) {
 		long, short = 2**in.DesignLife, 0.6**in.DesignLife
 	}
 	switch {
-	case out.LifeAll == nil || *out.LifeAll > long:
+	case out.LifeAll == nil || *out.LifeAll > long && share < in.Utilisation/2:
 		out.Reading = "barely used"
 		out.Meanings = []string{"not bonded to the hull", "painted over", "wrong alloy for this water", "impressed current is fitted and does the work"}
 	case *out.LifeAll < short:

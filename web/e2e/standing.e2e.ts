@@ -30,8 +30,8 @@ it('draws the shell with what nobody knows, and says it in words', async () => {
 
 it('names ten places to measure next, with a field sheet to print', async () => {
   const { page } = await open(browser, program.address, '/standing')
-  await page.locator('#map table').first().waitFor()
-  expect(await page.locator('#map').getByRole('table', { name: 'Where to measure next' }).getByRole('row').count()).toBe(11)
+  await page.locator('#next table').first().waitFor()
+  expect(await page.locator('#next').getByRole('table', { name: 'Where to measure next' }).getByRole('row').count()).toBe(11)
   const sheet = await page.getByRole('link', { name: 'Print the field sheet' }).getAttribute('href')
   const answer = await page.request.get(program.address + sheet)
   expect(answer.headers()['content-type']).toContain('pdf')

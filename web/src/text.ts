@@ -416,6 +416,8 @@ export const text = {
     mapWords: (share: string, below: string) => `${share} of the shell was never looked at, is out of sight, or cannot be judged; ${below} of what was looked at are to be expected below their limit.`,
     contents: 'On this page',
     nextColumns: { expected: 'thickness to expect', chance: 'chance of being below' } as Record<string, string>,
+    lasts: 'they last',
+    glandColumns: { travel: 'travel left', order: 'to order', chance: 'fails within ten years', margin: 'packing over water pressure', crush: 'gap over shaft', leak: 'water if it goes' } as Record<string, string>,
     platesRead: 'plates read',
     platesThere: 'plates there',
     anodes: 'Anodes on her, by the diver',
