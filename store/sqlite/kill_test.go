@@ -21,14 +21,6 @@ import (
 // writerEnv names the ship file that this test binary, started again, writes until it is killed.
 const writerEnv = "OAKUM_TEST_WRITER"
 
-func TestMain(m *testing.M) {
-	if path := os.Getenv(writerEnv); path != "" {
-		writeForever(path)
-		return
-	}
-	os.Exit(m.Run())
-}
-
 // writeForever writes record after record, and says each one's number only once the store has acknowledged it.
 func writeForever(path string) {
 	ctx := context.Background()
