@@ -8,14 +8,11 @@ import (
 	"net/http"
 	"os"
 	"os/signal"
-	"path/filepath"
 	"syscall"
 	"time"
 
 	"oakum/api"
 	"oakum/app"
-	"oakum/demo"
-	"oakum/dossier"
 	"oakum/intake"
 	"oakum/store/sqlite"
 	"oakum/web"
@@ -102,62 +99,4 @@ func (c Address) serve(ctx context.Context, s streams, a *app.App, ship string) 
 		return err
 	}
 	return nil
-}
-
-type demoCommand struct {
-	Ship   string `help:"Which of the invented ships." enum:"corran-vey,pell" default:"corran-vey"`
-	InDock bool   `help:"The steamer with twelve days in dock on top, as on the last of them."`
-	Keep   string `help:"Ship file to keep; a temporary one, gone afterwards, when left out." type:"path" placeholder:"FILE"`
-	Address
-}
-
-// ship reads the invented ship, and says what day it is with her: in dock it is the twelfth day, from the hour it is here.
-func (c demoCommand) ship() (*dossier.Dossier, func() time.Time, error) {
-	if !c.InDock {
-		d, err := demo.Ship(c.Ship)
-		return d, time.Now, err
-	}
-	if c.Ship != "corran-vey" {
-		return nil, nil, failure{exitRefused, fmt.Errorf("only corran-vey has days in dock, not %s", c.Ship)}
-	}
-	d, err := demo.InDock()
-	if err != nil {
-		return nil, nil, err
-	}
-	twelfth, err := time.Parse(time.DateOnly, demo.TwelfthDay)
-	if err != nil {
-		return nil, nil, err
-	}
-	here := time.Now()
-	ahead := twelfth.Sub(time.Date(here.Year(), here.Month(), here.Day(), 0, 0, 0, 0, time.UTC))
-	return d, func() time.Time { return time.Now().Add(ahead) }, nil
-}
-
-// Run copies an invented ship into a ship file and serves it.
-func (c demoCommand) Run(s streams) error {
-	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
-	defer stop()
-	path := c.Keep
-	if path == "" {
-		dir, err := os.MkdirTemp("", "oakum-demo-*")
-		if err != nil {
-			return err
-		}
-		defer os.RemoveAll(dir)
-		path = filepath.Join(dir, c.Ship+".oakum")
-	}
-	d, now, err := c.ship()
-	if err != nil {
-		return err
-	}
-	a, err := freshFrom(ctx, path, d, "the invented ship "+c.Ship, now)
-	if err != nil {
-		return err
-	}
-	defer a.Close()
-	if err := takePictures(ctx, a, demo.Pictures(c.Ship, c.InDock)); err != nil {
-		return err
-	}
-	fmt.Fprintf(s.out, "%s, an invented ship. Everything about her is made up.\n", a.Heading().Name)
-	return c.serve(ctx, s, a, path)
 }

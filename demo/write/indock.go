@@ -20,14 +20,14 @@ func inDock() ([]dossier.Record, error) {
 		id | date | number | weather | lost | people | hours | done | problems | decided | visitors | level | spent
 		day-01 | 2027-04-08 | 1 | dry, light wind | 0 | 22 | 190 | docked on the morning tide, landed 13:20, pumped dry by 21:00 | two side shores shifted | | | 0.1 | 98000
 		day-02 | 2027-04-09 | 2 | dry | 0 | 34 | 300 | washed to frame 90 | mussels thicker than guessed, a second skip | | 40 | | 121000
-		day-03 | 2027-04-10 | 3 | showers | 3 | 34 | 270 | washing done; gauging begun; stern gear seen | crack in the boss of the port propeller | found-01 shown to the board's three | | | 149000
+		day-03 | 2027-04-10 | 3 | showers | 3 | 34 | 270 | washing done; gauging begun; stern gear seen | crack in the boss of the port propeller | F1 shown to the board's three | | | 149000
 		day-04 | 2027-04-11 | 4 | dry | 0 | 41 | 360 | gauging forward done | | propellers off, both | | | 186000
 		day-05 | 2027-04-12 | 5 | dry | 0 | 44 | 390 | doublers 1 and 4 opened | plate behind them 5.8 to 7.2 mm, holes at frame 44 | all six off | 120 | | 231000
 		day-06 | 2027-04-13 | 6 | rain | 6 | 38 | 250 | doublers 2 and 5 off; port propeller off | | forward bottom stays; money to the waterline | | | 268000
 		day-07 | 2027-04-14 | 7 | dry | 0 | 47 | 420 | inserts begun; starboard propeller off; jetting to frame 70 | | | 60 | | 327000
 		day-08 | 2027-04-15 | 8 | dry, cold | 0 | 48 | 430 | bushes measured; blanks cut | after bush port worn to 6.9 mm | relining left, tube blanked | | | 381000
 		day-09 | 2027-04-16 | 9 | fog until noon | 4 | 46 | 350 | openings 01 to 14 blanked; glands repacked | steel too cold for paint until eleven | | | | 438000
-		day-10 | 2027-04-17 | 10 | dry | 0 | 49 | 440 | inserts port done; first coat forward | | spot repair forward of frame 90 refused: the jetting crew is there already | 180 | | 505000
+		day-10 | 2027-04-17 | 10 | dry | 0 | 49 | 440 | inserts port done; first coat forward | | spot repair forward of frame 90 put to the inspector once more: the jetting crew is there already | 180 | | 505000
 		day-11 | 2027-04-18 | 11 | dry | 0 | 49 | 440 | inserts starboard half done; first coat aft | four days more asked of the dock | extra days taken, 21 April flooding put to 25 April | | | 571000
 		day-12 | 2027-04-19 | 12 | showers | 2 | 45 | 380 | second coat forward; anodes begun | | | | | 634000
 	`, invent.Values{"mark": "board"})
@@ -62,6 +62,7 @@ func inDock() ([]dossier.Record, error) {
 	}
 	v.yard()
 	v.pairs()
+	v.phones()
 	records, err := v.Records()
 	if err != nil {
 		return nil, err

@@ -19,9 +19,9 @@ export async function demo(): Promise<Program> {
   return start((file) => ['demo', '--keep', file, '--listen', '127.0.0.1:0'])
 }
 
-/** The demonstration ship on her twelfth day in dock. */
-export function docked(): Promise<Program> {
-  return start((file) => ['demo', '--in-dock', '--keep', file, '--listen', '127.0.0.1:0'])
+/** The demonstration ship on the evening of a day in dock. */
+export function docked(day = 12): Promise<Program> {
+  return start((file) => ['demo', '--in-dock', '--day', String(day), '--keep', file, '--listen', '127.0.0.1:0'])
 }
 
 /** The same, and its dock sheets open to phones at this machine's own address on its network, or at its inner one where it has no other. */
