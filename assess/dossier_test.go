@@ -11,7 +11,13 @@ import (
 // put enters a record of any kind under an ID.
 func put[T any](t *testing.T, d *dossier.Dossier, id string, body T) {
 	t.Helper()
-	r := dossier.Record{Head: dossier.Head{ID: id, Kind: dossier.KindOf[T](), Version: 1}, Body: &body}
+	putFrom(t, d, id, "", body)
+}
+
+// putFrom enters a record that came from a row of a file.
+func putFrom[T any](t *testing.T, d *dossier.Dossier, id, from string, body T) {
+	t.Helper()
+	r := dossier.Record{Head: dossier.Head{ID: id, Kind: dossier.KindOf[T](), Version: 1, From: from}, Body: &body}
 	if err := d.Put(r); err != nil {
 		t.Fatal(err)
 	}

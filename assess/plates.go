@@ -81,7 +81,7 @@ func (c *inquiry) plates(p *StandingPage) {
 	l := c.locator()
 	lost := 0
 	var doubled []reading
-	for _, group := range c.readingsByPlace(l, &lost, &doubled) {
+	for _, group := range c.readingsByPlace(l, p, &lost, &doubled) {
 		row, ok := c.plateRow(group)
 		if ok {
 			p.Plates = append(p.Plates, row)
@@ -106,8 +106,8 @@ func (c *inquiry) plates(p *StandingPage) {
 
 // readingsByPlace sorts the readings by strake and side along the ship and cuts them where two neighbours stand too far apart to be one place.
 // Readings of a doubler are handed out apart: they say nothing of the hull behind it.
-func (c *inquiry) readingsByPlace(l ship.Locator, lost *int, doubled *[]reading) [][]reading {
-	rows := map[string][]reading{}
+func (c *inquiry) readingsByPlace(l ship.Locator, p *StandingPage, lost *int, doubled *[]reading) [][]reading {
+	var placed []reading
 	for _, e := range dossier.All[survey.Thickness](c.d) {
 		b := e.Body
 		if b.Thickness == nil && len(b.Readings) == 0 {
@@ -118,12 +118,16 @@ func (c *inquiry) readingsByPlace(l ship.Locator, lost *int, doubled *[]reading)
 			*lost++
 			continue
 		}
-		if b.Remark == "doubler" {
-			*doubled = append(*doubled, reading{e.Head, b, spot})
+		placed = append(placed, reading{e.Head, b, spot})
+	}
+	rows := map[string][]reading{}
+	for _, r := range c.setAside(p, placed) {
+		if r.body.Remark == "doubler" {
+			*doubled = append(*doubled, r)
 			continue
 		}
-		key := b.Strake + "/" + string(b.Side)
-		rows[key] = append(rows[key], reading{e.Head, b, spot})
+		key := r.body.Strake + "/" + string(r.body.Side)
+		rows[key] = append(rows[key], r)
 	}
 	var groups [][]reading
 	c.indexPlates()

@@ -16,6 +16,7 @@ type StandingPage struct {
 	Renewal    RenewalPart    `json:"renewal"`
 	Zones      []ZoneRow      `json:"zones"`
 	NeverSeen  []Notice       `json:"never_seen"`
+	Doubtful   []Notice       `json:"doubtful"` // what was entered and can't be right: kept, set aside, and said
 	Glands     []GlandRow     `json:"glands"`
 	Shafts     []ShaftRow     `json:"shafts"`
 	Openings   []OpeningRow   `json:"openings"`
@@ -33,7 +34,7 @@ type StandingPage struct {
 }
 
 func (c *inquiry) standingPage() StandingPage {
-	p := StandingPage{Heading: []string{}, Missing: []Notice{}}
+	p := StandingPage{Heading: []string{}, Missing: []Notice{}, Doubtful: []Notice{}}
 	c.plates(&p)
 	plates := c.gauged(&p)
 	c.renewal(&p, plates)
@@ -49,6 +50,7 @@ func (c *inquiry) standingPage() StandingPage {
 	c.repairs(&p)
 	c.weight(&p)
 	c.timeLine(&p)
+	c.doubtfulParts(&p)
 	p.worst()
 	p.head()
 	return p

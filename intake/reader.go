@@ -38,6 +38,7 @@ type reader struct {
 	words    []word // headings of the kind
 	names    func(string) bool
 	shared   []slot
+	losses   []int // columns of losses in per cent
 	own      map[facet][]slot
 	facets   []facet
 	proto    reflect.Value
@@ -158,6 +159,9 @@ func (r *reader) settle(g app.Guess) error {
 // slot compiles one column.
 func (r *reader) slot(c app.GuessedColumn) {
 	m, ok := parseMeaning(c.Meaning, r.kind)
+	if ok && m.field == meansLossShare {
+		r.losses = append(r.losses, c.Index)
+	}
 	if !ok || derived[m.field] != "" {
 		return
 	}

@@ -106,6 +106,11 @@ func (r *reader) without(n int, cells []string) ([]dossier.Record, error) {
 		return []dossier.Record{rec}, err
 	}
 	if result == "" {
+		for _, col := range r.losses {
+			if col < len(cells) && cells[col] != "" {
+				return nil, fmt.Errorf("the row has a loss of %s per cent and no %s: a share says nothing without the thickness that it is of", strings.TrimRight(cells[col], " %"), r.wanted())
+			}
+		}
 		return nil, fmt.Errorf("the row has no %s", r.wanted())
 	}
 	if err := r.text(&d, "result", result); err != nil {

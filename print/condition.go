@@ -29,6 +29,7 @@ var condition = Paper{
 		r.figures(d, b.Docking.Afloat)
 		worstPlaces(d, b, &r)
 		unseen(d, b)
+		doubtful(d, b)
 		glands(d, b, &r)
 		shafts(d, b)
 		coatings(d, b)
@@ -82,6 +83,15 @@ func unseen(d *page.Document, b *assess.Brief) {
 		d.Text("No place is on record as not looked at. That is not the same as all being seen: see how much of each strake was read.")
 	}
 	notices(d, b.Standing.NeverSeen, "Where")
+}
+
+// doubtful lists what is on record and can't be right: a surveyor mends it or asks.
+func doubtful(d *page.Document, b *assess.Brief) {
+	if len(b.Standing.Doubtful) == 0 {
+		return
+	}
+	d.Heading("Entered, and can't be right: kept, and set aside")
+	notices(d, b.Standing.Doubtful, "What, and where")
 }
 
 func glands(d *page.Document, b *assess.Brief, r *references) {

@@ -36,6 +36,7 @@ var thickness = Paper{
 		renewal(d, b, &r)
 		doublers(d, b, &r)
 		zones(d, b, &r)
+		doubtful(d, b)
 		r.list(d, b)
 		plateList(d, b)
 		d.Sign(page.Signer{Who: "Survey firm or surveyor", For: "the readings are those taken"}, page.Signer{Who: "Naval architect", For: "the limits are those to be used"})

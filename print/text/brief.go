@@ -49,6 +49,7 @@ func (p *printer) standing(s assess.StandingPage) {
 	p.page("How she is", s.Heading)
 	p.figures("Worst", s.Worst)
 	p.notices("Never looked at: unknown, not sound", s.NeverSeen)
+	p.notices("Entered, and can't be right: kept, and set aside", s.Doubtful)
 	p.notices("Repairs past their date", s.Repairs)
 }
 

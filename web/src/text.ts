@@ -430,6 +430,7 @@ export const text = {
       verdict: 'verdict',
       gap: 'longest stretch not read',
       places: 'places read',
+      doubtful: 'Entered, and can\'t be right: kept, and set aside',
       never_seen: 'Never looked at or out of sight: unknown, not sound',
       doublers: 'Doublers, with the readings taken on them',
       edges: 'edges',
