@@ -2159,6 +2159,7 @@ export interface components {
             coatings: components["schemas"]["AssessCoatingRow"][];
             coverage: components["schemas"]["AssessCoverageRow"][];
             doublers: components["schemas"]["AssessDoublerRow"][];
+            doubtful: components["schemas"]["AssessNotice"][];
             glands: components["schemas"]["AssessGlandRow"][];
             heading: string[];
             heavy: components["schemas"]["AssessHeavyRow"][];
