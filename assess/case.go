@@ -27,6 +27,7 @@ type inquiry struct {
 	locator          func() ship.Locator
 	plateIndex       map[string][]placedPlate // by strake
 	roomsMade        map[string][]*hullform.Space
+	secret           *[]string // texts that the board may not see
 	state            func() (*afloatState, []Notice)
 }
 

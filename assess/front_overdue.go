@@ -17,6 +17,7 @@ func (c *inquiry) overdue() []Notice {
 	list = append(list, c.overdueParts()...)
 	list = append(list, c.overdueDeferred()...)
 	list = append(list, c.overdueRepairs()...)
+	list = append(list, c.overdueGuarantees()...)
 	list = append(list, c.overdueMoney()...)
 	list = append(list, c.overdueMatters()...)
 	slices.SortStableFunc(list, func(a, b Notice) int { return cmp.Or(b.Worry-a.Worry, cmp.Compare(a.Due, b.Due)) })

@@ -1,6 +1,7 @@
 package assess
 
 import (
+	"math"
 	"slices"
 
 	"oakum/formula/estimate"
@@ -114,9 +115,21 @@ func boardMoney(p MoneyPage) []Figure {
 		}
 	}
 	for _, f := range p.Estimate {
+		if f.Key == "p80" && f.Value != nil {
+			f.Text = "about " + quantity.Format(roundUp(*f.Value), f.Unit, -1)
+		}
 		if f.Key == "p50" || f.Key == "p80" {
 			list = append(list, f)
 		}
 	}
 	return list
+}
+
+// roundUp keeps three figures of a sum that is only an estimate, upwards: a board is not told euros of two millions.
+func roundUp(x float64) float64 {
+	if x <= 0 {
+		return x
+	}
+	step := math.Pow(10, math.Floor(math.Log10(x))-2)
+	return math.Ceil(x/step) * step
 }

@@ -15,7 +15,7 @@ import (
 // gifts says what the next sums buy: which works the money would then pay for that it does not pay for today, and what the sum buys by itself.
 func (c *inquiry) gifts(p *MoneyPage, s *scoping) {
 	for _, sum := range []float64{1000, 10000, 100000} {
-		r := GiftRow{Gift: known("gift", "gift", sum, "money", field.Assumed, "a sum to ask about"), Alone: c.buys(sum)}
+		r := GiftRow{Gift: known("gift", "gift", sum, "money", field.Assumed, "a sum to ask about"), Alone: c.buysFor(sum, dossier.Private)}
 		r.Buys = c.giftBuys(p, s, sum)
 		p.Gifts = append(p.Gifts, r)
 	}
@@ -71,8 +71,8 @@ func (c *inquiry) firstRung(s *scoping) float64 {
 func (c *inquiry) haveForWorks(p *MoneyPage) float64 { return or0(p.signable) }
 
 // buys says what a sum buys at the rates entered: the two things of which it buys the fewest whole ones, for a person can picture three anodes and not
-// three hundred hours.
-func (c *inquiry) buys(sum float64) string {
+// three hundred hours. Only rates that the reader may see are counted.
+func (c *inquiry) buysFor(sum float64, to dossier.Mark) string {
 	type thing struct {
 		n     float64
 		words string
@@ -80,7 +80,7 @@ func (c *inquiry) buys(sum float64) string {
 	var list []thing
 	for _, e := range dossier.All[plan.Rate](c.d) {
 		b := e.Body
-		if b.Likely == nil || *b.Likely <= 0 || *b.Likely > sum {
+		if !e.Shown(to) || b.Likely == nil || *b.Likely <= 0 || *b.Likely > sum {
 			continue
 		}
 		n := math.Floor(sum / *b.Likely)

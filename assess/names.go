@@ -1,8 +1,10 @@
 package assess
 
 import (
+	"reflect"
 	"strings"
 
+	"oakum/dossier"
 	"oakum/plan"
 )
 
@@ -48,4 +50,23 @@ func (c *inquiry) namesOf(ids []string) string {
 		names[i] = c.nameOf(id)
 	}
 	return strings.Join(names, "; ")
+}
+
+// textsOf are the free texts of a record, and its label.
+func textsOf(r dossier.Record) []string {
+	k, ok := dossier.KindNamed(r.Kind)
+	if !ok {
+		return nil
+	}
+	var list []string
+	v := reflect.ValueOf(r.Body).Elem()
+	for _, f := range k.Fields {
+		if len(f.Enum) > 0 || f.Of != "" {
+			continue
+		}
+		if text, isText := f.Get(v).Interface().(string); isText && text != "" {
+			list = append(list, text)
+		}
+	}
+	return list
 }

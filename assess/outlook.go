@@ -42,6 +42,7 @@ func (c *inquiry) outlookPage(standing StandingPage) OutlookPage {
 	for _, part := range p.parts {
 		p.Dated = append(p.Dated, c.outlookRow(part))
 	}
+	c.carriedDated(&p)
 	if len(p.parts) == 0 {
 		p.Heading = append(p.Heading, "Nothing with a life is entered yet, so nothing can be dated.")
 		p.Missing = append(p.Missing, Notice{What: "No part has a life.", Do: "Enter thickness readings of two surveys, packing dates, openings and anodes.", Page: "standing"})

@@ -9,6 +9,7 @@ type RecordPage struct {
 	Overdue   []Notice      `json:"overdue"` // parts ashore and things left undone that wait for an answer
 	Parts     []PartRow     `json:"parts"`
 	Deferred  []DeferredRow `json:"deferred"`
+	Carried   []CarriedRow  `json:"carried"` // what one docking hands to the next, with its day
 	Questions []QuestionRow `json:"questions"`
 	Updates   []UpdateRow   `json:"updates"`
 	Drafts    []DraftRow    `json:"drafts"` // the next update, for somebody to edit
@@ -20,10 +21,11 @@ type RecordPage struct {
 // recordPage takes the pages made so far, as the board paper is a view of them.
 func (c *inquiry) recordPage(b *Brief) RecordPage {
 	p := RecordPage{Heading: []string{}, Missing: []Notice{}, Reviews: []ReviewRow{}, Overdue: []Notice{},
-		Parts: c.partRows(), Deferred: c.deferredRows(), Questions: c.questionRows(), Updates: c.updateRows(b.Snapshot), Drafts: c.drafts(b), Hazards: c.hazardRows()}
+		Parts: c.partRows(), Deferred: c.deferredRows(), Carried: c.carried(), Questions: c.questionRows(), Updates: c.updateRows(b.Snapshot), Drafts: c.drafts(b), Hazards: c.hazardRows()}
 	p.Overdue = append(append(p.Overdue, c.overdueParts()...), c.overdueDeferred()...)
+	p.Overdue = append(append(p.Overdue, c.overdueRepairs()...), c.overdueGuarantees()...)
 	c.reviewRows(&p)
-	p.Board = c.boardPaper(b)
+	p.Board = c.boardPaper(b, c.lastTold("board"))
 	for _, r := range p.Parts {
 		if r.Lacks != "" {
 			p.Missing = append(p.Missing, Notice{What: r.Name + ": its description lacks " + r.Lacks + ".", Do: "Fill it in while those who took it off are still here.", Kind: "part", ID: r.ID, Page: "record"})

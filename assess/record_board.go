@@ -3,6 +3,8 @@ package assess
 import (
 	"cmp"
 	"fmt"
+	"slices"
+	"strings"
 
 	"oakum/dossier"
 	"oakum/plan"
@@ -23,9 +25,9 @@ type BoardPaper struct {
 	IfNot    []string `json:"what_if_not"`
 }
 
-func (c *inquiry) boardPaper(b *Brief) BoardPaper {
-	since := c.lastTold("board")
-	p := BoardPaper{Day: c.day.String(), Snapshot: b.Snapshot, Since: since.String(), Where: []string{}, Worst: worstThree(b.Standing.Worst), Changed: []string{}, Money: []Figure{}, Decide: []Notice{}, IfNot: []string{}}
+// boardPaper says what changed since a day; without one, over the last year. What is private stays out of it, the names of private records too.
+func (c *inquiry) boardPaper(b *Brief, since quantity.Date) BoardPaper {
+	p := BoardPaper{Day: c.day.String(), Snapshot: b.Snapshot, Since: since.String(), Where: []string{}, Worst: worstThree(c.boardFigures(b.Standing.Worst)), Changed: []string{}, Money: []Figure{}, Decide: []Notice{}, IfNot: []string{}}
 	pages := [][]string{b.Standing.Heading, b.Outlook.Heading}
 	if len(b.InDock.Prepare) == 0 {
 		pages = append([][]string{b.InDock.Heading}, pages...)
@@ -40,8 +42,64 @@ func (c *inquiry) boardPaper(b *Brief) BoardPaper {
 			p.Decide = append(p.Decide, c.toDecide(m, b.Choices))
 		}
 	}
-	p.IfNot = ifNot(b)
+	p.IfNot = c.ifNot(b)
+	for _, lines := range []*[]string{&p.Where, &p.Changed, &p.IfNot} {
+		*lines = c.cleared(*lines, dossier.Board)
+	}
 	return p
+}
+
+// boardFigures are the figures that are not about a private record.
+func (c *inquiry) boardFigures(all []Figure) []Figure {
+	return slices.DeleteFunc(slices.Clone(all), func(f Figure) bool { return c.hidden(f.ID, dossier.Board) })
+}
+
+// hidden tells whether a record is one that a reader may not see.
+func (c *inquiry) hidden(id string, from dossier.Mark) bool {
+	r, ok := c.d.Get(id)
+	return ok && !r.Shown(from)
+}
+
+// boardDraft is the board's page as a text: where we are, what changed, money, what to decide, what if not.
+func (c *inquiry) boardDraft(t *told, b *Brief) []string {
+	p := c.boardPaper(b, t.from.AddDays(-1))
+	where := slices.Clone(p.Where)
+	for _, f := range p.Worst {
+		where = append(where, words(", ", capital(f.Label), f.Place)+": "+f.Text+".")
+	}
+	lines := section("Where we are", bullets(where))
+	changed := p.Changed
+	if len(changed) == 0 {
+		changed = []string{"Nothing was seen, decided or received in these days."}
+	}
+	lines = append(lines, section("What changed since "+t.from.AddDays(-1).Words(), bullets(changed))...)
+	var money []string
+	for _, f := range p.Money {
+		money = append(money, capital(f.Label)+": "+words(", ", f.Text, f.Note)+".")
+	}
+	lines = append(lines, section("Money", bullets(money))...)
+	var decide []string
+	for _, n := range p.Decide {
+		line := n.What
+		if n.Due != "" {
+			line += " By " + n.Due + ", " + cmp.Or(n.Who, "nobody named") + "."
+		}
+		if n.Do != "" {
+			line += " " + n.Do + "."
+		}
+		decide = append(decide, line)
+	}
+	if len(decide) == 0 {
+		decide = []string{"Nothing waits for a decision."}
+	}
+	lines = append(lines, section("What you must decide", bullets(decide))...)
+	lines = append(lines, section("What if not", bullets(p.IfNot))...)
+	return append(lines, section("Asked and answered", c.answersFor(t))...)
+}
+
+// words joins what is not empty.
+func words(between string, parts ...string) string {
+	return strings.Join(slices.DeleteFunc(parts, func(s string) bool { return s == "" }), between)
 }
 
 // lastTold is the day of the newest update published to an audience.
@@ -58,7 +116,7 @@ func (c *inquiry) lastTold(audience string) (last quantity.Date) {
 func (c *inquiry) toDecide(m MatterRow, p ChoicesPage) Notice {
 	n := Notice{What: cmp.Or(m.Question, m.Name), Due: m.Due, Who: m.Who, Kind: "matter", ID: m.ID, Page: "choices"}
 	for _, r := range p.Courses {
-		if r.MatterID != m.ID {
+		if r.MatterID != m.ID || c.hidden(r.ID, dossier.Board) {
 			continue
 		}
 		if n.Do != "" {
@@ -143,13 +201,13 @@ func because(why string) string {
 }
 
 // ifNot says what waiting brings, from the pages that know.
-func ifNot(b *Brief) []string {
+func (c *inquiry) ifNot(b *Brief) []string {
 	lines := []string{}
 	if f := b.Outlook.First; f != nil {
-		lines = append(lines, f.Label+": "+f.Text+".")
+		lines = append(lines, capital(f.Label)+": "+f.Text+".")
 	}
 	for _, r := range b.Outlook.Dated {
-		if r.Water.Value == nil || *r.Water.Value <= 0 {
+		if r.Water.Value == nil || *r.Water.Value <= 0 || c.hidden(r.ID, dossier.Board) {
 			continue
 		}
 		line := r.What + ": " + r.When.Text + "; then " + r.Water.Text + " of water"

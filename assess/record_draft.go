@@ -2,98 +2,236 @@ package assess
 
 import (
 	"fmt"
+	"slices"
+	"strconv"
 	"strings"
 
 	"oakum/dossier"
 	"oakum/plan"
+	"oakum/quantity"
+	"oakum/survey"
 )
 
 // DraftRow is an update as the dossier would have it, for somebody to edit. It is made of what its audience may see and of nothing else.
 type DraftRow struct {
-	Audience string `json:"audience"`
-	Since    string `json:"since"`
-	Snapshot string `json:"snapshot"`
-	Text     string `json:"text"`
+	Audience string      `json:"audience"`
+	Rhythm   string      `json:"rhythm"` // daily or weekly
+	Title    string      `json:"title"`
+	From     string      `json:"from"`  // the first day it tells of
+	Since    string      `json:"since"` // when this audience was last told, "" for never
+	Snapshot string      `json:"snapshot"`
+	Text     string      `json:"text"`
+	Photos   []PhotoRow  `json:"photos"` // one that goes with it; others that might
+	Holds    []DraftMark `json:"holds"`  // what would make it say more
 }
 
-// drafts writes the next update for the public and for donors. Both see only what is marked public.
+// DraftMark is something that a draft is silent about, and why.
+type DraftMark struct {
+	What string `json:"what"`
+	Why  string `json:"why"`
+}
+
+// PhotoRow is a photograph that may be shown.
+type PhotoRow struct {
+	ID     string `json:"id"`
+	Title  string `json:"title"`
+	SHA256 string `json:"sha256"`
+	Date   string `json:"date"`
+	Moment string `json:"moment"`
+}
+
+// told is a draft in the making: to whom, over which days.
+type told struct {
+	audience string
+	sees     dossier.Mark
+	from, to quantity.Date
+	holds    []DraftMark
+}
+
+// in tells whether a day falls into the days told of.
+func (t *told) in(d quantity.Date) bool {
+	return !d.IsZero() && d.Compare(t.from) >= 0 && d.Compare(t.to) <= 0
+}
+
+// section is a heading with its paragraphs, nothing where there are none.
+func section(heading string, lines []string) []string {
+	if len(lines) == 0 {
+		return nil
+	}
+	return append([]string{"### " + heading}, lines...)
+}
+
+// bullets makes one paragraph of a list.
+func bullets(lines []string) []string {
+	if len(lines) == 0 {
+		return nil
+	}
+	return []string{"- " + strings.Join(lines, "\n- ")}
+}
+
+// audiences are those who are told, with the most that each may see. Donors see no record that the public may not see: they are told more, not shown more.
+var audiences = []struct {
+	name string
+	sees dossier.Mark
+}{{"public", dossier.Public}, {"donors", dossier.Public}, {"board", dossier.Board}}
+
+// drafts writes the next update of each audience, by the week and by the day.
 func (c *inquiry) drafts(b *Brief) []DraftRow {
 	rows := []DraftRow{}
-	for _, audience := range []string{"public", "donors"} {
-		d := DraftRow{Audience: audience, Snapshot: b.Snapshot, Since: c.lastTold(audience).String()}
-		lines := []string{c.name() + ", " + c.day.Words() + "."}
-		lines = append(lines, c.publicDock()...)
-		lines = append(lines, c.publicWorks(audience)...)
-		lines = append(lines, c.publicMatters()...)
-		lines = append(lines, c.publicAnswers(audience)...)
-		d.Text = strings.Join(lines, "\n\n")
-		rows = append(rows, d)
+	for _, a := range audiences {
+		for rhythm, days := range []int{7, 1} {
+			t := &told{audience: a.name, sees: a.sees, from: c.day.AddDays(1 - days), to: c.day}
+			d := DraftRow{Audience: a.name, Rhythm: []string{"weekly", "daily"}[rhythm], Title: c.draftTitle(t, days), From: t.from.String(), Since: c.lastTold(a.name).String(), Snapshot: b.Snapshot,
+				Photos: []PhotoRow{}}
+			var lines []string
+			switch a.name {
+			case "public":
+				lines = c.publicDraft(t, b)
+			case "donors":
+				lines = c.donorDraft(t, b)
+			default:
+				lines = c.boardDraft(t, b)
+			}
+			kept := c.cleared(lines, a.sees)
+			if n := len(lines) - len(kept); n > 0 {
+				t.holds = append(t.holds, DraftMark{count(n, "paragraph was", "paragraphs were") + " left out.", "Words of a private record stand in them."})
+			}
+			d.Text = strings.Join(kept, "\n\n")
+			d.Photos = append(d.Photos, c.photosFor(t)...)
+			if len(d.Photos) == 0 {
+				t.holds = append(t.holds, DraftMark{"No photograph.", "None is kept whose mark lets this audience see it."})
+			}
+			d.Holds = append([]DraftMark{}, t.holds...)
+			rows = append(rows, d)
+		}
 	}
 	return rows
 }
 
-func (c *inquiry) publicDock() (lines []string) {
-	s := c.stay()
-	if !s.in {
+func (c *inquiry) draftTitle(t *told, days int) string {
+	if s := c.stay(); s.in && days == 1 {
+		return fmt.Sprintf("%s: day %d in dock", c.name(), s.day)
+	}
+	if days == 1 {
+		return c.name() + ", " + t.to.Words()
+	}
+	return c.name() + ", " + spanWords(t.from, t.to)
+}
+
+// spanWords says two days as one span: 24 to 30 November 2026.
+func spanWords(from, to quantity.Date) string {
+	a, b := from.Words(), to.Words()
+	if from.Year() == to.Year() && from.Month() == to.Month() {
+		return strconv.Itoa(from.Day()) + " to " + b
+	}
+	return strings.TrimSuffix(a, " "+strconv.Itoa(to.Year())) + " to " + b
+}
+
+// photosFor are the photographs that an audience may see, those of the days told of first, then the newest; a picture in which somebody does not want to be
+// seen is none.
+func (c *inquiry) photosFor(t *told) []PhotoRow {
+	list := []dossier.Entry[survey.Photo]{}
+	for _, e := range dossier.All[survey.Photo](c.d) {
+		if e.Shown(t.sees) && e.Body.SHA256 != "" && e.Body.Consent != "no" && e.Body.Date.Compare(c.day) <= 0 {
+			list = append(list, e)
+		}
+	}
+	slices.SortStableFunc(list, func(a, b dossier.Entry[survey.Photo]) int { return b.Body.Date.Compare(a.Body.Date) })
+	var rows []PhotoRow
+	for _, e := range list[:min(len(list), mostPhotos)] {
+		rows = append(rows, photoRow(e))
+	}
+	return rows
+}
+
+// mostPhotos is how many are offered beside a draft.
+const mostPhotos = 6
+
+func photoRow(e dossier.Entry[survey.Photo]) PhotoRow {
+	b := e.Body
+	sum := b.SHA256
+	if b.Small != "" {
+		sum = b.Small
+	}
+	return PhotoRow{ID: e.ID, Title: b.Title, SHA256: sum, Date: b.Date.String(), Moment: b.Moment}
+}
+
+// cleared leaves out every paragraph that holds words of a record that the reader may not see. The drafts are made of open records only; this is the second
+// lock on the same door, for figures and headings that are worked from all of them.
+func (c *inquiry) cleared(lines []string, to dossier.Mark) []string {
+	secret := c.secrets(to)
+	return slices.DeleteFunc(slices.Clone(lines), func(line string) bool {
+		return slices.ContainsFunc(secret, func(s string) bool { return strings.Contains(line, s) })
+	})
+}
+
+// Hides tells whether a text holds words of a record that a reader may not see, for papers that print more than the drafts do.
+func (b *Brief) Hides(text string, from dossier.Mark) bool {
+	return len(b.ask.cleared([]string{text}, from)) == 0 // the drafts have gathered the words already
+}
+
+// lockedFrom is from how many letters on a text is told apart from a word that anybody might use.
+const lockedFrom = 8
+
+// secrets are the texts of the records that a reader may not see, unless they stand in a record that he may see too. The public is told of nothing that is
+// worked from closed records but sums, so only the board needs the lock.
+func (c *inquiry) secrets(to dossier.Mark) []string {
+	if to != dossier.Board {
 		return nil
 	}
-	if s.days > 0 {
-		lines = append(lines, fmt.Sprintf("She stands in dock: day %d of %d.", s.day, s.days))
-	} else {
-		lines = append(lines, fmt.Sprintf("She stands in dock: day %d.", s.day))
+	if c.secret != nil {
+		return *c.secret
 	}
-	for _, e := range dossier.All[plan.Found](c.d) {
-		if e.Mark == dossier.Public && e.Body.Condition != "" {
-			lines = append(lines, "Found"+in(e.Body.Place.String())+": "+strings.TrimSuffix(e.Body.Condition, ".")+".")
+	closed := map[string]bool{}
+	for r := range c.d.Records("") {
+		if !r.Shown(to) {
+			for _, text := range textsOf(r) {
+				if len(text) >= lockedFrom {
+					closed[text] = true
+				}
+			}
 		}
 	}
-	return lines
-}
-
-func in(place string) string {
-	if place == "" {
-		return ""
+	if len(closed) > 0 {
+		for r := range c.d.Records("") {
+			if r.Shown(to) {
+				for _, text := range textsOf(r) {
+					delete(closed, text)
+				}
+			}
+		}
 	}
-	return " at " + place
+	list := slices.Sorted(mapKeys(closed))
+	c.secret = &list
+	return list
 }
 
-// publicWorks tells of the works in plain words: what is done, and for donors also what is planned.
-func (c *inquiry) publicWorks(audience string) (lines []string) {
-	for _, e := range dossier.All[plan.Work](c.d) {
-		b := e.Body
-		if e.Mark != dossier.Public || b.Plain == "" {
+// answersFor are the questions answered in the days told of, each group once.
+func (c *inquiry) answersFor(t *told) []string {
+	var lines []string
+	for _, r := range c.questionRows() {
+		e, ok := dossier.Find[plan.Question](c.d, r.ID)
+		if !ok || !e.Shown(t.sees) || e.Body.Answer == "" || !t.in(e.Body.Answered) || !hears(t.audience, e.Body.Audience) {
 			continue
 		}
-		switch {
-		case b.State == "done":
-			lines = append(lines, "Done: "+b.Plain)
-		case b.State == "started":
-			lines = append(lines, "Under way: "+b.Plain)
-		case audience == "donors" && b.State != "dropped" && b.State != "deferred":
-			lines = append(lines, "To be paid for: "+b.Plain)
-		}
-	}
-	return lines
-}
-
-func (c *inquiry) publicMatters() (lines []string) {
-	for _, e := range dossier.All[plan.Matter](c.d) {
-		if b := e.Body; e.Mark == dossier.Public && b.State != "settled" && b.State != "dropped" && b.Question != "" {
-			line := "To be decided"
-			if !b.Due.IsZero() {
-				line += " by " + b.Due.Words()
+		times := 1
+		for _, w := range r.Ways {
+			if way, ok := dossier.Find[plan.Question](c.d, w.ID); ok && way.Shown(t.sees) {
+				times++
 			}
-			lines = append(lines, line+": "+b.Question)
 		}
+		lines = append(lines, "**"+e.Body.Question+"**"+askedWords(times)+"\n"+e.Body.Answer)
 	}
 	return lines
 }
 
-func (c *inquiry) publicAnswers(audience string) (lines []string) {
-	for _, e := range dossier.All[plan.Question](c.d) {
-		if b := e.Body; e.Mark == dossier.Public && b.Audience == audience && b.Answer != "" {
-			lines = append(lines, b.Question+"\n"+b.Answer)
-		}
+// hears tells whether an audience is told what is for another: donors and the board are told what the public is told.
+func hears(audience, of string) bool {
+	switch of {
+	case "", "public":
+		return true
+	case "donors":
+		return audience != "public"
 	}
-	return lines
+	return of == audience
 }

@@ -64,36 +64,6 @@ func earlier(a, b string) string {
 	return a
 }
 
-// QuestionRow is one that people ask.
-type QuestionRow struct {
-	ID       string `json:"id"`
-	Question string `json:"question"`
-	Answer   string `json:"answer"`
-	Audience string `json:"audience"`
-	Asked    string `json:"asked"`
-	Answered string `json:"answered"`
-}
-
-// questionRows lists the questions, those without an answer first.
-func (c *inquiry) questionRows() []QuestionRow {
-	rows := []QuestionRow{}
-	for _, e := range dossier.All[plan.Question](c.d) {
-		b := e.Body
-		rows = append(rows, QuestionRow{ID: e.ID, Question: b.Question, Answer: wordsOr(b.Answer), Audience: cmp.Or(b.Audience, "public"), Asked: b.Asked.String(), Answered: b.Answered.String()})
-	}
-	slices.SortStableFunc(rows, func(a, b QuestionRow) int {
-		return cmp.Or(cmp.Compare(answered(a), answered(b)), cmp.Compare(a.Asked, b.Asked))
-	})
-	return rows
-}
-
-func answered(q QuestionRow) int {
-	if q.Answer == notYet {
-		return 0
-	}
-	return 1
-}
-
 // UpdateRow is something told, and whether its figures are still those of today.
 type UpdateRow struct {
 	ID       string `json:"id"`
@@ -103,13 +73,15 @@ type UpdateRow struct {
 	State    string `json:"state"`
 	Snapshot string `json:"snapshot"`
 	Stands   string `json:"figures"` // as of today, older, or from no snapshot
+	Rhythm   string `json:"rhythm"`
+	Seen     string `json:"seen_by"` // who may see the record: a public text on a private record reaches nobody
 }
 
 func (c *inquiry) updateRows(snapshot string) []UpdateRow {
 	rows := []UpdateRow{}
 	for _, e := range dossier.All[plan.Update](c.d) {
 		b := e.Body
-		r := UpdateRow{ID: e.ID, Date: b.Date.String(), Title: b.Title, Audience: cmp.Or(b.Audience, "public"), State: cmp.Or(b.State, "draft"), Snapshot: b.Snapshot, Stands: "older than today's"}
+		r := UpdateRow{ID: e.ID, Date: b.Date.String(), Title: b.Title, Audience: cmp.Or(b.Audience, "public"), State: cmp.Or(b.State, "draft"), Snapshot: b.Snapshot, Rhythm: b.Rhythm, Seen: seenBy(e.Head, b), Stands: "older than today's"}
 		switch b.Snapshot {
 		case "":
 			r.Stands = "no snapshot is named"
@@ -120,6 +92,25 @@ func (c *inquiry) updateRows(snapshot string) []UpdateRow {
 	}
 	slices.SortStableFunc(rows, func(a, b UpdateRow) int { return cmp.Compare(b.Date, a.Date) })
 	return rows
+}
+
+// seenBy says whether a published update reaches those it is for.
+func seenBy(h dossier.Head, b plan.Update) string {
+	needs := dossier.Public
+	if b.Audience == "board" {
+		needs = dossier.Board
+	}
+	switch {
+	case b.State != "published":
+		return "nobody yet"
+	case !h.Shown(needs):
+		return "nobody: its mark is " + cmp.Or(string(h.Mark), string(dossier.Board))
+	case needs == dossier.Board:
+		return "the board"
+	case b.Audience == "donors":
+		return "those who give"
+	}
+	return "everyone"
 }
 
 // HazardRow is a harmful material, as it is handed over.

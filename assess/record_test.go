@@ -13,7 +13,7 @@ import (
 
 func TestOverduePartsStayUntilAnswered(t *testing.T) {
 	d := dossier.New()
-	put(t, d, "bell", plan.Part{Name: "bell", TakenOff: date(t, "1994-03-01"), Fate: "on loan"})
+	put(t, d, "bell", plan.Part{Name: "bell", TakenOff: date(t, "1994-03-01"), Fate: "on loan", Consent: "not needed"})
 	put(t, d, "link", plan.Custody{Part: "bell", Date: date(t, "1994-03-01"), Holder: "the school", Ends: date(t, "2004-03-01"), NextCheck: date(t, "1996-03-01"), Answered: date(t, "1998-05-01")})
 	put(t, d, "lost", plan.Part{Name: "whistle", TakenOff: date(t, "2001-01-01")})
 	for _, day := range []string{"2026-05-01", "2056-05-01"} {
@@ -105,31 +105,6 @@ func TestLinesOfOneLabelAreHeldAgainstEachOther(t *testing.T) {
 	got := changes(signed, now)
 	if len(got) != 2 || got[0] != "bore was 294.0 mm, is 296.0 mm" || got[1] != "gap was 2 mm and is no longer given" {
 		t.Errorf("%q", got)
-	}
-}
-
-// Nothing that is private or for the board only may stand in what the public reads.
-func TestDraftsHoldPublicRecordsOnly(t *testing.T) {
-	d := docked(t)
-	secret := "SECRET"
-	mark := func(id string, m dossier.Mark, body any) {
-		r := dossier.Record{Head: dossier.Head{ID: id, Kind: kindName(body), Mark: m}, Body: body}
-		if err := d.Put(r); err != nil {
-			t.Fatal(err)
-		}
-	}
-	for i, m := range []dossier.Mark{dossier.Private, dossier.Board, ""} {
-		n := string(rune('a' + i))
-		mark("f-"+n, m, &plan.Found{Condition: secret})
-		mark("w-"+n, m, &plan.Work{Name: secret, Plain: secret, State: "done"})
-		mark("m-"+n, m, &plan.Matter{Name: secret, Question: secret})
-		mark("q-"+n, m, &plan.Question{Question: secret, Answer: secret, Audience: "public"})
-	}
-	mark("f-p", dossier.Public, &plan.Found{Condition: "bright steel", Finding: "plate"})
-	for _, r := range brief(t, d, "2027-04-12").Record.Drafts {
-		if strings.Contains(r.Text, secret) || !strings.Contains(r.Text, "bright steel") || !strings.Contains(r.Text, "day 5 of 14") || len(r.Snapshot) != 64 {
-			t.Errorf("%s: %s", r.Audience, r.Text)
-		}
 	}
 }
 

@@ -26,6 +26,7 @@ type StandingPage struct {
 	Painting   PaintingPart   `json:"painting"`
 	Heavy      []HeavyRow     `json:"heavy"`
 	Repairs    []Notice       `json:"repairs"`
+	Overdue    []Notice       `json:"overdue"` // what the docking before left, past its day or without one
 	Weight     WeightTrend    `json:"weight"`
 	TimeLine   []Happening    `json:"time_line"`
 	Missing    []Notice       `json:"missing"` // what to enter so that the page can say more
@@ -48,6 +49,7 @@ func (c *inquiry) standingPage() StandingPage {
 	c.coatings(&p)
 	c.heavy(&p)
 	c.repairs(&p)
+	p.Overdue = c.carriedOverdue()
 	c.weight(&p)
 	c.timeLine(&p)
 	c.doubtfulParts(&p)

@@ -100,6 +100,7 @@ var kinds = []Kind{
 	kind[plan.Update]("plan", "update", "update", "updates", "updates.csv", "Something told to the board, the donors or the public."),
 	kind[plan.Question]("plan", "question", "question", "questions", "questions.csv", "A question people ask, with its answer."),
 	kind[plan.Deferred]("plan", "deferred", "deferred item", "deferred items", "deferred.csv", "Something left undone on purpose."),
+	kind[plan.Guarantee]("plan", "guarantee", "guarantee", "guarantees", "guarantees.csv", "What somebody answers for after the work, and until when."),
 	kind[plan.Review]("plan", "review", "review", "reviews", "reviews.csv", "A signature under a sheet, or a refusal to sign."),
 }
 

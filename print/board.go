@@ -2,9 +2,11 @@ package print
 
 import (
 	"fmt"
+	"slices"
 
 	"oakum/assess"
 	"oakum/calc"
+	"oakum/dossier"
 	"oakum/print/page"
 )
 
@@ -70,11 +72,11 @@ func boardAnnex(d *page.Document, b *assess.Brief, r *references) {
 	d.List(p.IfNot)
 	if len(b.Front.Overdue) > 0 {
 		d.Heading("Overdue")
-		notices(d, b.Front.Overdue, "What")
+		boardNotices(d, b, b.Front.Overdue, "What")
 	}
 	if len(b.Standing.NeverSeen) > 0 {
 		d.Heading("Never looked at: unknown, not sound")
-		notices(d, b.Standing.NeverSeen, "Where")
+		boardNotices(d, b, b.Standing.NeverSeen, "Where")
 	}
 	if f := b.Outlook.Futures; f != nil {
 		d.Heading("What the figures of the future take for granted")
@@ -82,7 +84,19 @@ func boardAnnex(d *page.Document, b *assess.Brief, r *references) {
 	}
 	if len(b.Front.Missing) > 0 {
 		d.Heading("What would make this paper better")
-		notices(d, b.Front.Missing, "Not known")
+		boardNotices(d, b, b.Front.Missing, "Not known")
 	}
 	r.list(d, b)
+}
+
+// boardNotices prints what the board may see; how many it may not is said, so that nobody takes the list for the whole.
+func boardNotices(d *page.Document, b *assess.Brief, list []assess.Notice, what string) {
+	open := slices.DeleteFunc(slices.Clone(list), func(n assess.Notice) bool {
+		r, ok := b.Dossier().Get(n.ID)
+		return ok && !r.Shown(dossier.Board) || b.Hides(n.What+" "+n.Do+" "+n.Who, dossier.Board)
+	})
+	notices(d, open, what)
+	if n := len(list) - len(open); n > 0 {
+		d.Note(fmt.Sprintf("%d more rest on private records and stand in the keeper's own list.", n))
+	}
 }

@@ -83,12 +83,18 @@ func corranHandedOn(v *vessel) error {
 		question-2 | Where do the propellers go if they come off? | That is not settled. Whatever comes off stays hers and is written into the register of parts. | public | visitor | 2026-08-11 | 2026-08-20 | curator |
 		question-3 | What does my gift buy? | 33 euro buy a kilogram of new shell plate, welded in; 400 euro one block of zinc. | donors | giver | 2026-09-01 | 2026-09-02 | treasurer |
 		question-6 | Will she steam again? | | public | child | 2026-10-18 | | |
+		question-8 | Could she steam again one day? | | public | visitor | 2026-11-14 | | |
 	`, invent.Values{"mark": "public"})
 	v.Table("question", `
 		id | question | answer | audience | asked_by | asked | answered | who | bid
 		question-4 | Are dock days beyond fourteen in your lump sum? | | yard | superintendent | 2026-10-05 | | | bid-v
 		question-5 | What does "included" against services cover? | Shore power to 63 A, one fire watch by day. | yard | superintendent | 2026-10-05 | 2026-10-12 | yard S | bid-s
 	`, invent.Values{"mark": "board"})
+	v.Table("question", `
+		id | question | answer | audience | asked_by | asked | same_as
+		question-7 | Is she ever going to be in steam? | | public | visitor | 2026-11-02 | question-6
+		question-9 | Can't divers just mend her at the quay? | | public | letter | 2026-09-20 | question-1
+	`, invent.Values{"mark": "public"})
 	v.Table("deferred", `
 		id | what | frame | frame_to | strake | side | work | why | who | since | review | due | cost | only_in_dock | monitor | state
 		deferred-1 | Boiler room bottom plates B9 and B10 port, 2.1 mm lost in 1996 | 60 | 76 | B | port | work-steel | no money left in 1996 | superintendent of 1996 | 1996-10 | 2006-10 | 2011-10 | 24000 | yes | gauged in 2011, not reached in 2023 | waiting

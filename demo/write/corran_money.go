@@ -13,15 +13,15 @@ func corranMoney(v *vessel) error {
 		id | name | restricted | restriction | groups | works | matters | not_before | not_after | opening | opened_on | reserve | giver | notes
 		pot-dock | Docking fund | no | | | | | | | 21400 | 2019-01-01 | no | the trust |
 		pot-shafts | Shafts and propellers gift | yes | shafts, propellers and their glands only | shafts;glands | | matter-propellers;matter-glands | | 2029-12-31 | 0 | 2019-01-01 | no | the family of a former chief engineer |
-	`, invent.Values{"mark": "board", "basis": "documented", "basis_note": "ledger"})
+	`, invent.Values{"mark": "public", "basis": "documented", "basis_note": "ledger"})
 	total := v.giving()
 	v.Table("receipt", `
-		id | pot | date | amount | type | giver | notes
-		receipt-gift-1 | pot-shafts | 2022-03-14 | 180000 | gift | the family of a former chief engineer | by letter: shafts, propellers and their glands only
+		id | pot | date | amount | type | giver | notes | given_for | thanked_as | mark
+		receipt-gift-1 | pot-shafts | 2022-03-14 | 180000 | gift | the family of a former chief engineer | by letter: shafts, propellers and their glands only | work-glands | the family of a former chief engineer | public
 		receipt-legacy-1 | pot-dock | 2021-11-02 | 64000 | legacy | a former passenger |
 		receipt-legacy-2 | pot-dock | 2024-06-19 | 38500 | legacy | a volunteer |
-		receipt-gift-2 | pot-dock | 2023-09-08 | 25000 | gift | a shipping company (invented) |
-		receipt-gift-3 | pot-dock | 2025-12-20 | 20000 | gift | an unnamed giver |
+		receipt-gift-2 | pot-dock | 2023-09-08 | 25000 | gift | a shipping company (invented) | | work-anodes | a shipping company (invented) | public
+		receipt-gift-3 | pot-dock | 2025-12-20 | 20000 | gift | an unnamed giver | | work-anodes | | public
 		receipt-sale-1 | pot-dock | 2023-04-02 | 6200 | sale | sale of duplicate fittings | two lamps and a telegraph not of this ship
 	`, invent.Values{"mark": "board", "basis": "documented", "basis_note": "ledger", "paper": "letter and bank statement"})
 	v.Table("payment", `

@@ -118,19 +118,22 @@ func corranWorks(v *vessel) error {
 		if plain := corranPlain[cell[2]]; plain != "" {
 			values["plain"] = plain
 		}
+		if corranOpen[cell[2]] {
+			values["mark"] = "public"
+		}
 		if w.id == "work-propellers" {
 			values["mass_off"], values["x"], values["y"], values["z"] = 10.36, 1.35, 0, 1.95
 		}
 		v.Add("work", w.id, values)
 	}
 	v.Table("rate", `
-		id | name | per | low | likely | high | dated | source
-		rate-steel | Shell plate, welded insert | kg | 26 | 33 | 52 | 2026-04 | letters of yards S and V
+		id | name | per | low | likely | high | dated | source | mark
+		rate-steel | Shell plate, welded insert | kg | 26 | 33 | 52 | 2026-04 | letters of yards S and V | public
 		rate-insert | Waterline insert, old doubler off | m2 | 1500 | 1950 | 3400 | 2026-04 | letters of yards S and V
 		rate-rivet | Rivet drilled and renewed | piece | 44 | 58 | 95 | 2026-04 | letter of yard S
 		rate-jetting | Water jetting to WJ-2 | m2 | 175 | 205 | 290 | 2026-04 | letters of yards S and V
 		rate-coat | Three coats underwater | m2 | 118 | 140 | 185 | 2026-05 | paint maker M
-		rate-anode | Anode, 22 kg, welded on | piece | 340 | 400 | 520 | 2026-05 | yard S
+		rate-anode | Anode, 22 kg, welded on | piece | 340 | 400 | 520 | 2026-05 | yard S | public
 		rate-day | Dock day | day | 3900 | 4750 | 7400 | 2026-03 | dock's keeper
 		rate-hour | Yard hour | hour | 62 | 74 | 96 | 2026-04 | three bids
 	`, invent.Values{"mark": "board"})
@@ -150,6 +153,9 @@ var corranPlain = map[string]string{
 	"openings": "Closing holes in the bottom that the ship no longer needs.",
 	"glands":   "New packing where the propeller shafts go through the hull.",
 }
+
+// corranOpen are the works whose price the public may read while the yards bid: the small ones that people give for.
+var corranOpen = map[string]bool{"anodes": true, "glands": true, "openings": true}
 
 // corranCalendar makes the network of the docking.
 func (v *vessel) corranCalendar() {

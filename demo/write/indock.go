@@ -63,10 +63,13 @@ func inDock() ([]dossier.Record, error) {
 	v.yard()
 	v.pairs()
 	v.phones()
+	v.promised()
 	records, err := v.Records()
 	if err != nil {
 		return nil, err
 	}
 	changed, err := moved()
-	return append(records, changed...), err
+	records = append(records, changed...)
+	opening(records)
+	return records, err
 }

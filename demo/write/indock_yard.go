@@ -84,6 +84,28 @@ func (v *vessel) pairs() {
 	`, invent.Values{"mark": "board", "basis": "documented", "rights": "the trust", "consent": "nobody in it"})
 }
 
+// promised is what yard and paint maker answer for afterwards.
+func (v *vessel) promised() {
+	v.Table("guarantee", `
+		id | what | frame | frame_to | about | giver | begins | ends | look | terms
+		guarantee-1 | Coating under water, three coats | 0 | 150 | work-coating | yard S and paint maker M | 2027-04-25 | 2029-04-25 | 2029-02-01 | more than 2 % bare at a dive, by the maker's inspector; ends where anodes run out
+		guarantee-2 | Inserts and welds of the waterline | 28 | 84 | work-doublers | yard S | 2027-04-25 | | | workmanship
+	`, invent.Values{"mark": "board", "basis": "documented"})
+}
+
+// opened are the records of the days that everyone may read: what was found and mended, and the works in plain words, now that the bids are in.
+var opened = map[string]bool{"found-02": true, "found-03": true, "dock-decision-3": true}
+
+// opening marks them.
+func opening(records []dossier.Record) {
+	for i, r := range records {
+		w, isWork := r.Body.(*plan.Work)
+		if opened[r.ID] || isWork && w.Plain != "" {
+			records[i].Mark = dossier.Public
+		}
+	}
+}
+
 // span is when an activity began and ended; an empty end is still under way.
 type span struct{ from, to string }
 
@@ -124,6 +146,10 @@ func moved() ([]dossier.Record, error) {
 				continue
 			}
 			b.Done, b.Result = mustDate(seen), "pass"
+		case *plan.Work:
+			if b.Plain == "" {
+				continue
+			}
 		default:
 			continue
 		}

@@ -50,14 +50,35 @@ func (a Audience) reads(h dossier.Head, u plan.Update) bool {
 	return h.Shown(a.Sees) && slices.Contains(a.hears, cmp.Or(u.Audience, "public")) && (u.State == "published" || u.State == "withdrawn")
 }
 
-// questions are the answered ones, newest answer first.
-func (a Audience) questions(d *dossier.Dossier) []dossier.Entry[plan.Question] {
-	var list []dossier.Entry[plan.Question]
-	for _, e := range dossier.All[plan.Question](d) {
-		if e.Shown(a.Sees) && e.Body.Answer != "" && slices.Contains(a.hears, cmp.Or(e.Body.Audience, "public")) {
-			list = append(list, e)
+// asking is one question with its answer, and the other ways in which it was put, as far as the audience may read them.
+type asking struct {
+	dossier.Entry[plan.Question]
+	ways []string
+}
+
+// questions are the answered ones, each group once, newest answer first. Where the question that leads a group is closed to the audience, one of its group
+// that is open stands for itself, with its own answer or not at all.
+func (a Audience) questions(d *dossier.Dossier) []asking {
+	var list []asking
+	lead := map[string]int{}
+	all := dossier.All[plan.Question](d)
+	for _, e := range all {
+		if first, open := dossier.Find[plan.Question](d, e.Body.Same); a.may(e) && e.Body.Answer != "" && !(open && a.may(first) && first.Body.Answer != "") {
+			lead[e.ID] = len(list)
+			list = append(list, asking{Entry: e})
 		}
 	}
-	slices.SortStableFunc(list, func(x, y dossier.Entry[plan.Question]) int { return y.Body.Answered.Compare(x.Body.Answered) })
+	for _, e := range all {
+		if at, grouped := lead[e.Body.Same]; grouped && a.may(e) && e.ID != e.Body.Same {
+			if _, leads := lead[e.ID]; !leads {
+				list[at].ways = append(list[at].ways, e.Body.Question)
+			}
+		}
+	}
+	slices.SortStableFunc(list, func(x, y asking) int { return y.Body.Answered.Compare(x.Body.Answered) })
 	return list
+}
+
+func (a Audience) may(e dossier.Entry[plan.Question]) bool {
+	return e.Shown(a.Sees) && slices.Contains(a.hears, cmp.Or(e.Body.Audience, "public"))
 }

@@ -3,6 +3,7 @@ package tell
 import (
 	"bytes"
 	"html/template"
+	"regexp"
 	"strings"
 
 	"github.com/microcosm-cc/bluemonday"
@@ -33,7 +34,10 @@ func escaped(text string) string {
 	return strings.NewReplacer("&", "&amp;", "<", "&lt;").Replace(text)
 }
 
+// marks are those of Markdown that mean nothing where a text is pasted.
+var marks = regexp.MustCompile(`(?m)^#{1,6} +|\*\*`)
+
 // plain is a text to paste where nothing but letters goes.
 func plain(text string) string {
-	return strings.TrimSpace(strings.ReplaceAll(text, "\r\n", "\n")) + "\n"
+	return strings.TrimSpace(marks.ReplaceAllString(strings.ReplaceAll(text, "\r\n", "\n"), "")) + "\n"
 }

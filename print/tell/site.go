@@ -11,6 +11,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"strings"
 	"time"
 
 	"github.com/google/uuid"
@@ -47,6 +48,7 @@ type view struct {
 
 type asked struct {
 	Question, Answered string
+	Ways               []string
 	Answer             template.HTML
 }
 
@@ -55,7 +57,7 @@ func (s *Site) Publish(dir string) (Made, error) {
 	stories := s.stories()
 	v := view{Title: s.For.Title + " " + s.Brief.Name, Ship: s.Brief.Name, Day: s.Brief.Day.Words(), Snapshot: s.Brief.Snapshot}
 	for _, q := range s.For.questions(s.Brief.Dossier()) {
-		v.Questions = append(v.Questions, asked{q.Body.Question, q.Body.Answered.Words(), html(q.Body.Answer)})
+		v.Questions = append(v.Questions, asked{q.Body.Question, q.Body.Answered.Words(), q.ways, html(q.Body.Answer)})
 	}
 	m := Made{Updates: len(stories), Questions: len(v.Questions)}
 	for i := range stories {
@@ -98,11 +100,23 @@ func (s *Site) paste(t story) string {
 	if t.Withdrawn {
 		return t.Title + "\n" + t.Date + "\n\nThis was taken back.\n"
 	}
-	text := t.Title + "\n" + t.Date + "\n\n" + t.Text
+	text := t.Title + "\n" + t.Date + "\n\n"
+	if len(t.Corrections) > 0 {
+		text += "Corrected" + because(t.Why) + "\n\n"
+	}
+	text += t.Text
 	if t.Snapshot != "" {
 		text += "\nFigures from the records " + t.Snapshot + "\n"
 	}
 	return text
+}
+
+// because says why something was corrected, where somebody wrote it down.
+func because(why string) string {
+	if why == "" {
+		return "."
+	}
+	return ": " + strings.TrimSuffix(why, ".") + "."
 }
 
 func (s *Site) feed(stories []story) (string, error) {

@@ -16,6 +16,7 @@ type story struct {
 	Withdrawn                              bool
 	HTML                                   template.HTML
 	Text                                   string
+	Why                                    string // what was corrected, and why
 	Snapshot                               string
 	Pictures                               []picture
 	Corrections                            []correction
@@ -50,7 +51,7 @@ func (s *Site) story(e dossier.Entry[plan.Update]) story {
 	if t.Withdrawn {
 		return t
 	}
-	t.HTML, t.Text = html(b.Text), plain(b.Text)
+	t.HTML, t.Text, t.Why = html(b.Text), plain(b.Text), b.Why
 	for _, id := range b.Photos {
 		if p, ok := s.picture(id); ok {
 			t.Pictures = append(t.Pictures, p)

@@ -1,7 +1,9 @@
 package tell
 
 import (
+	"bytes"
 	"encoding/xml"
+	"fmt"
 	"io"
 	"io/fs"
 	"os"
@@ -15,6 +17,8 @@ import (
 	"oakum/demo"
 	"oakum/dossier"
 	"oakum/plan"
+	printing "oakum/print"
+	"oakum/print/pdftext"
 	"oakum/quantity"
 	"oakum/survey"
 )
@@ -33,12 +37,18 @@ func published(t *testing.T, d *dossier.Dossier, to string, day string, more fun
 	if more != nil {
 		more(&s)
 	}
+	return written(t, s)
+}
+
+// written is all that a site gives its readers, in one.
+func written(t *testing.T, s Site) string {
+	t.Helper()
 	dir := t.TempDir()
 	if _, err := s.Publish(dir); err != nil {
 		t.Fatal(err)
 	}
 	var all strings.Builder
-	err = filepath.WalkDir(dir, func(p string, e fs.DirEntry, err error) error {
+	err := filepath.WalkDir(dir, func(p string, e fs.DirEntry, err error) error {
 		if err != nil || e.IsDir() {
 			return err
 		}
@@ -53,42 +63,79 @@ func published(t *testing.T, d *dossier.Dossier, to string, day string, more fun
 	return all.String()
 }
 
-// TestNothingLeaks: over the whole demonstration ship, no text of a record that the public may not see stands in anything the public is given, nor in
-// the drafts that are to become it.
+// TestNothingLeaks: over the whole demonstration ship, afloat and in dock, no text of a record that an audience may not see stands in anything it is given:
+// the pages, the feed and the texts to paste, the drafts that are to become them, and for the board its printed paper.
 func TestNothingLeaks(t *testing.T) {
-	d, err := demo.InDock()
+	dock, err := demo.InDock()
 	if err != nil {
 		t.Fatal(err)
 	}
-	on, _ := quantity.ParseDate(demo.TwelfthDay)
-	for _, to := range []string{"public", "donors"} {
-		said := published(t, d, to, demo.TwelfthDay, nil)
-		for _, r := range assess.Assess(d, assess.PlanInForce(d), on).Record.Drafts {
-			if r.Audience == to {
-				said += r.Text
+	afloat, err := demo.Ship("corran-vey")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for name, c := range map[string]struct {
+		d   *dossier.Dossier
+		day string
+	}{"in dock": {dock, demo.TwelfthDay}, "afloat": {afloat, "2026-11-25"}} {
+		on, _ := quantity.ParseDate(c.day)
+		b := assess.Assess(c.d, assess.PlanInForce(c.d), on)
+		for _, a := range Audiences {
+			said := written(t, Site{For: a, Brief: b}) + draftsOf(b, a.Name)
+			if a.Sees == dossier.Board {
+				said += paperOf(t, b)
 			}
-		}
-		open, closed := texts(d)
-		tried := 0
-		for text, id := range closed {
-			if strings.Contains(open, text) {
-				continue
+			if !strings.Contains(said, "Why she must be docked") || !strings.Contains(said, "Why not patch her where she lies?") {
+				t.Errorf("%s, %s: what is public is not told", name, a.Name)
 			}
-			if tried++; strings.Contains(said, text) {
-				t.Errorf("%s: %q of %s, which is not public, stands in what is told", to, text, id)
-			}
-		}
-		if tried < 500 {
-			t.Errorf("only %d texts were looked for", tried)
-		}
-		if !strings.Contains(said, "Why she must be docked") || !strings.Contains(said, "Why not patch her where she lies?") {
-			t.Errorf("%s: what is public is not told", to)
+			noneOf(t, name+", "+a.Name, said, c.d, a.Sees)
 		}
 	}
 }
 
-// texts gives all text of public records in one, and each longer text of the others with the record it stands in.
-func texts(d *dossier.Dossier) (open string, closed map[string]string) {
+func draftsOf(b *assess.Brief, audience string) string {
+	var said strings.Builder
+	for _, r := range b.Record.Drafts {
+		if r.Audience == audience {
+			fmt.Fprintf(&said, "%+v", r)
+		}
+	}
+	return said.String()
+}
+
+// paperOf is the board paper as a reader of PDF sees it.
+func paperOf(t *testing.T, b *assess.Brief) string {
+	t.Helper()
+	var pdf bytes.Buffer
+	if err := printing.Print(&pdf, b, "board", "A4"); err != nil {
+		t.Fatal(err)
+	}
+	pages, err := pdftext.Pages(pdf.Bytes())
+	if err != nil {
+		t.Fatal(err)
+	}
+	return strings.Join(strings.Fields(strings.Join(pages, " ")), " ")
+}
+
+func noneOf(t *testing.T, who, said string, d *dossier.Dossier, sees dossier.Mark) {
+	t.Helper()
+	open, closed := texts(d, sees)
+	tried := 0
+	for text, id := range closed {
+		if strings.Contains(open, text) {
+			continue
+		}
+		if tried++; strings.Contains(said, text) {
+			t.Errorf("%s: %q of %s, which is not for them, stands in what is told", who, text, id)
+		}
+	}
+	if least := map[dossier.Mark]int{dossier.Public: 400, dossier.Board: 5}[sees]; tried < least {
+		t.Errorf("%s: only %d texts were looked for", who, tried)
+	}
+}
+
+// texts gives all text of the records that may be seen in one, and each longer text of the others with the record it stands in.
+func texts(d *dossier.Dossier, sees dossier.Mark) (open string, closed map[string]string) {
 	var b strings.Builder
 	closed = map[string]string{}
 	for r := range d.Records("") {
@@ -99,7 +146,7 @@ func texts(d *dossier.Dossier) (open string, closed map[string]string) {
 				continue
 			}
 			switch {
-			case r.Shown(dossier.Public), r.Kind == "particulars":
+			case r.Shown(sees), r.Kind == "particulars":
 				b.WriteString(text + "\n")
 			case len(text) >= 12:
 				closed[text] = r.Kind + " " + r.ID
@@ -174,17 +221,48 @@ func TestACorrectionIsSeen(t *testing.T) {
 	versions := []dossier.Record{
 		{Head: head(1, dossier.Board, "2026-05-01"), Body: u("Not yet for anyone.", "draft")},
 		{Head: head(2, dossier.Public, "2026-05-02"), Body: u("We have 640.", "published")},
-		{Head: head(3, dossier.Public, "2026-05-03"), Body: u("We have 460.", "published")},
+		{Head: head(3, dossier.Public, "2026-05-03"), Body: func() *plan.Update {
+			n := u("We have 460.", "published")
+			n.Why = "two figures had changed places"
+			return n
+		}()},
 	}
 	put(t, d, versions[2].Head, versions[2].Body)
 	said := published(t, d, "public", "2026-05-04", func(s *Site) { s.Versions = func(string) []dossier.Record { return versions } })
-	for _, w := range []string{"Corrected.", "As it stood until 2026-05-03", "We have 640.", "We have 460.", strings.Repeat("ab", 32)} {
+	for _, w := range []string{"Corrected.</strong> two figures had changed places", "Corrected: two figures had changed places.", "As it stood until 2026-05-03", "We have 640.", "We have 460.", strings.Repeat("ab", 32)} {
 		if !strings.Contains(said, w) {
 			t.Errorf("%q is missing", w)
 		}
 	}
 	if strings.Contains(said, "Not yet for anyone") {
 		t.Error("a draft is told as an earlier version")
+	}
+}
+
+// A question asked in many ways is told once; a wording that is closed to the reader is not told with it.
+func TestAGroupIsToldOnce(t *testing.T) {
+	d := dossier.New()
+	put(t, d, dossier.Head{ID: "q1", Kind: "question", Mark: dossier.Public}, &plan.Question{Question: "Will she steam again?", Answer: "Not soon.", Audience: "public"})
+	put(t, d, dossier.Head{ID: "q2", Kind: "question", Mark: dossier.Public}, &plan.Question{Question: "Back in steam?", Same: "q1", Answer: "An older answer.", Audience: "public"})
+	put(t, d, dossier.Head{ID: "q3", Kind: "question", Mark: dossier.Board}, &plan.Question{Question: "Asked by the member himself?", Same: "q1", Audience: "public"})
+	put(t, d, dossier.Head{ID: "q4", Kind: "question", Mark: dossier.Board}, &plan.Question{Question: "Closed leader?", Answer: "Closed answer.", Audience: "public"})
+	put(t, d, dossier.Head{ID: "q5", Kind: "question", Mark: dossier.Public}, &plan.Question{Question: "Open member?", Same: "q4", Audience: "public"})
+	said := published(t, d, "public", "2026-05-02", nil)
+	for _, w := range []string{"Will she steam again?", "Also asked: Back in steam?", "Not soon."} {
+		if strings.Count(said, w) != 1 {
+			t.Errorf("%q is told %d times", w, strings.Count(said, w))
+		}
+	}
+	for _, w := range []string{"member himself", "Closed", "Open member", "older answer"} {
+		if strings.Contains(said, w) {
+			t.Errorf("%q is told", w)
+		}
+	}
+}
+
+func TestTextToPasteHoldsNoMarks(t *testing.T) {
+	if got := plain("### Found\n\n**Holes** at frame 44; 3 # 4\r\n"); got != "Found\n\nHoles at frame 44; 3 # 4\n" {
+		t.Errorf("%q", got)
 	}
 }
 
