@@ -838,6 +838,11 @@ export interface components {
             seen: string;
             share: components["schemas"]["AssessFigure"];
         };
+        AssessAsked: {
+            asked: string;
+            id: string;
+            question: string;
+        };
         AssessBallastRow: {
             again: string;
             dock: string;
@@ -933,6 +938,18 @@ export interface components {
             what_if_not: string[];
             where_we_are: string[];
             worst: components["schemas"]["AssessFigure"][];
+        };
+        AssessCarriedRow: {
+            cost: components["schemas"]["AssessFigure"];
+            due: string;
+            from: string;
+            id: string;
+            kind: string;
+            place: string;
+            state: string;
+            what: string;
+            when: components["schemas"]["AssessFigure"];
+            why: string;
         };
         AssessChangeRow: {
             agreed: components["schemas"]["AssessFigure"];
@@ -1042,6 +1059,22 @@ export interface components {
             criterion: string;
             plates: components["schemas"]["AssessFigure"];
             steel: components["schemas"]["AssessFigure"];
+        };
+        AssessCustodyRow: {
+            answered: string;
+            checked: string;
+            condition: string;
+            ends: string;
+            holder: string;
+            id: string;
+            next_check: string;
+            notes: string;
+            paper: string;
+            place: string;
+            recall: string;
+            signed: string;
+            since: string;
+            terms: string;
         };
         AssessDecidedRow: {
             date: string;
@@ -1223,11 +1256,20 @@ export interface components {
             /** Format: int64 */
             readings: number;
         };
+        AssessDraftMark: {
+            what: string;
+            why: string;
+        };
         AssessDraftRow: {
             audience: string;
+            from: string;
+            holds: components["schemas"]["AssessDraftMark"][];
+            photos: components["schemas"]["AssessPhotoRow"][];
+            rhythm: string;
             since: string;
             snapshot: string;
             text: string;
+            title: string;
         };
         AssessDrawing: {
             frames: components["schemas"]["AssessDrawnFrame"][];
@@ -1562,6 +1604,11 @@ export interface components {
             place: string;
             state: string;
         };
+        AssessHeadingRow: {
+            by: string;
+            heading: string;
+            text: string;
+        };
         AssessHeavyRow: {
             ground: components["schemas"]["AssessFigure"];
             id: string;
@@ -1811,8 +1858,11 @@ export interface components {
             says: string[];
         };
         AssessPartRow: {
+            chain: components["schemas"]["AssessCustodyRow"][];
             closed_by: string;
+            described: components["schemas"]["AssessHeadingRow"][];
             fate: string;
+            fixings: string;
             gate: string;
             holder: string;
             id: string;
@@ -1823,12 +1873,21 @@ export interface components {
             mass: components["schemas"]["AssessFigure"];
             name: string;
             next_check: string;
+            photos: components["schemas"]["AssessPhotoRow"][];
             place: string;
             refit: string;
             since: string;
+            state: string;
             taken_off: string;
             terms: string;
             where: string;
+        };
+        AssessPhotoRow: {
+            date: string;
+            id: string;
+            moment: string;
+            sha256: string;
+            title: string;
         };
         AssessPlaceRow: {
             id: string;
@@ -1871,6 +1930,11 @@ export interface components {
             name: string;
             open: components["schemas"]["AssessFigure"];
             state: string;
+        };
+        AssessPointer: {
+            id: string;
+            kind: string;
+            label: string;
         };
         AssessPollRow: {
             course: string;
@@ -1942,12 +2006,17 @@ export interface components {
             water: components["schemas"]["AssessFigure"][];
         };
         AssessQuestionRow: {
+            about: components["schemas"]["AssessPointer"][];
             answer: string;
             answered: string;
             asked: string;
             audience: string;
             id: string;
+            perhaps: components["schemas"]["AssessAsked"][];
             question: string;
+            /** Format: int64 */
+            times: number;
+            ways: components["schemas"]["AssessAsked"][];
         };
         AssessRateSpan: {
             /** Format: double */
@@ -1975,6 +2044,7 @@ export interface components {
         };
         AssessRecordPage: {
             board: components["schemas"]["AssessBoardPaper"];
+            carried: components["schemas"]["AssessCarriedRow"][];
             deferred: components["schemas"]["AssessDeferredRow"][];
             drafts: components["schemas"]["AssessDraftRow"][];
             hazards: components["schemas"]["AssessHazardRow"][];
@@ -2166,6 +2236,7 @@ export interface components {
             missing: components["schemas"]["AssessNotice"][];
             never_seen: components["schemas"]["AssessNotice"][];
             openings: components["schemas"]["AssessOpeningRow"][];
+            overdue: components["schemas"]["AssessNotice"][];
             painting: components["schemas"]["AssessPaintingPart"];
             plates: components["schemas"]["AssessPlateRow"][];
             protection: components["schemas"]["AssessProtectionPart"];
@@ -2262,6 +2333,8 @@ export interface components {
             date: string;
             figures: string;
             id: string;
+            rhythm: string;
+            seen_by: string;
             snapshot: string;
             state: string;
             title: string;
