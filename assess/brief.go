@@ -6,6 +6,7 @@ import (
 
 	"oakum/calc"
 	"oakum/dossier"
+	"oakum/futures"
 	"oakum/quantity"
 )
 
@@ -32,6 +33,8 @@ type Brief struct {
 	tries *sync.Mutex
 	// shell maps the readings over the shell.
 	shell func() (*ShellMap, error)
+	// model is the ship and the plans as the futures see them.
+	model func() (*futures.Model, []futures.Plan)
 	// again runs the futures of the brief once more, with another number of them.
 	story func(which, future int) (Story, error)
 	again func(ctx context.Context, n int, progress func(done, of int)) (*FuturesPart, error)
@@ -87,6 +90,10 @@ func Assess(d *dossier.Dossier, p Plan, day quantity.Date) *Brief {
 	b.story = func(which, future int) (Story, error) { return c.story(b.Outlook.parts, which, future) }
 	b.again = func(ctx context.Context, n int, progress func(done, of int)) (*FuturesPart, error) {
 		return c.futures(ctx, b.Outlook.parts, n, progress)
+	}
+	b.model = func() (*futures.Model, []futures.Plan) {
+		m := c.modelOf(b.Outlook.parts)
+		return m, c.plansOf(m)
 	}
 	b.shell = c.shellMap(&b.Standing)
 	b.ask, b.tries = c, new(sync.Mutex)

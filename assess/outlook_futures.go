@@ -75,6 +75,9 @@ func (b *Brief) Futures(ctx context.Context, n int, progress func(done, of int))
 	return b.again(ctx, n, progress)
 }
 
+// FuturesModel is the ship and the plans that the futures of the brief run, for whoever wants to check them with another program.
+func (b *Brief) FuturesModel() (*futures.Model, []futures.Plan) { return b.model() }
+
 func (c *inquiry) futures(ctx context.Context, parts []lifePart, n int, progress func(done, of int)) (*FuturesPart, error) {
 	m := c.modelOf(parts)
 	plans := c.plansOf(m)
