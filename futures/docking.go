@@ -27,13 +27,14 @@ func keepOrder(m *Model, p *Plan) []int {
 }
 
 // bill draws what the works of the scope cost once the steel is seen, into r.cost, and returns the sum of works, the days, and the fixed part.
-func (r *runner) bill(use int, does func(w int) bool) (works, days, fixed float64) {
+// A part names an emergency that does only what is urgent for it; -1 does all.
+func (r *runner) bill(use, part int) (works, days, fixed float64) {
 	c, f := r.s.uniforms(r.vars.price, 0, use)
 	common := normal(c)
 	share, own := math.Sqrt(r.m.Dock.Correlate), math.Sqrt(1-r.m.Dock.Correlate)
 	for _, w := range r.scope {
 		work := &r.m.Works[w]
-		if does != nil && !does(w) {
+		if part >= 0 && !r.urgent(w, part) {
 			continue
 		}
 		u, g := r.s.uniforms(r.vars.price, 1+w, use)
@@ -89,23 +90,23 @@ func (r *runner) affordable(need float64) float64 {
 	if !r.m.Money.kept() {
 		return 0 // nothing waits for money that nobody counts
 	}
-	for q := 0; float64(q)/4 <= r.m.Years; q++ {
+	for q, price := range r.terms.prices {
 		t := float64(q) / 4
-		if r.purse.at(t) >= need*math.Pow(1+r.m.Dock.Escalation, t) {
+		if r.purse.at(t) >= need*price {
 			return t
 		}
 	}
 	return math.Inf(1)
 }
 
-// dock does the planned docking of year at.
-func (r *runner) dock(at float64, o *Outcome) {
-	first := math.IsInf(o.Docked, 1)
+// dock does the planned docking that is due, and sets the next.
+func (r *runner) dock(o *Outcome) {
+	at, first := r.due, math.IsInf(o.Docked, 1)
 	use := 0
 	if !first {
 		use = 1 + int(at)
 	}
-	works, days, fixed := r.bill(use, nil)
+	works, days, fixed := r.bill(use, -1)
 	money, extra := r.triggers(at, o, first)
 	works, days = max(works+money, 0), max(days+extra, 0)
 	keep := len(r.scope)
@@ -117,9 +118,19 @@ func (r *runner) dock(at float64, o *Outcome) {
 	}
 	r.pay(at, works+fixed+days*r.m.Dock.DayRate, days, o)
 	r.say(at, "she goes to dock as planned", -1)
+	r.due = r.next(at)
 	for _, w := range r.scope[:keep] {
 		r.renew(w, at)
 	}
+	r.wake()
+}
+
+// next is the planned docking after one in year at.
+func (r *runner) next(at float64) float64 {
+	if r.plan.Again <= 0 {
+		return math.Inf(1)
+	}
+	return at + r.plan.Again
 }
 
 // fit drops the works of least worth until the rest can be paid, never a must.
@@ -137,8 +148,9 @@ func (r *runner) fit(at, works float64) (keep int, cost float64) {
 }
 
 func (r *runner) pay(at, money, days float64, o *Outcome) {
-	o.Cost += money * r.present(at)
-	o.Income += r.m.Dock.Income / 365.25 * days * r.present(at)
+	now := r.present(at)
+	o.Cost += money * now
+	o.Income += r.m.Dock.Income / 365.25 * days * now
 }
 
 func (r *runner) renew(w int, at float64) {
@@ -156,8 +168,8 @@ func (r *runner) renew(w int, at float64) {
 func (r *runner) triggers(at float64, o *Outcome, first bool) (money, days float64) {
 	for i, t := range r.plan.Triggers {
 		n := 0
-		for p := range r.m.Parts {
-			if r.m.Parts[p].Group == t.Group && (r.wet[p] || r.fails.at[p] < at+1) {
+		for _, p := range r.terms.found[i] {
+			if r.wet[p] || r.fails.at[p] < at+1 {
 				n++
 			}
 		}
@@ -182,7 +194,7 @@ func (r *runner) emergency(p int, at float64, o *Outcome) bool {
 		r.lose(at, o)
 		return false
 	}
-	works, days, fixed := r.bill(1<<16+r.used[p], func(w int) bool { return r.urgent(w, p) })
+	works, days, fixed := r.bill(1<<16+r.used[p], p)
 	a, _ := r.s.uniforms(r.vars.price, 1<<12, 1<<16+r.used[p])
 	away := days + r.m.Dock.Away.At(a)
 	r.pay(at, r.m.Dock.Emergency*(works+fixed+days*r.m.Dock.DayRate), away, o)
@@ -194,19 +206,19 @@ func (r *runner) emergency(p int, at float64, o *Outcome) bool {
 			did++
 		}
 	}
-	if did == len(r.scope) { // nothing is left for the planned docking: the clock starts anew
-		r.due = math.Inf(1)
-		if r.plan.Dock >= 0 && r.plan.Again > 0 {
-			r.due = at + r.plan.Again
-		}
-	}
 	r.wet[p] = false
 	r.again(p, at, &r.lives[p].renewed)
+	if did == len(r.scope) { // nothing is left for the planned docking: the clock starts anew
+		r.due = math.Inf(1)
+		if r.plan.Dock >= 0 {
+			r.due = r.next(at)
+		}
+		r.wake()
+	}
 	return true
 }
 
 // urgent tells whether an emergency docking for part p does a work: a must, or one that renews the part.
 func (r *runner) urgent(w, p int) bool {
-	work := &r.m.Works[w]
-	return work.Must || slices.Contains(work.Parts, p)
+	return r.m.Works[w].Must || r.terms.covers[w][p]
 }

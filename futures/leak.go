@@ -5,7 +5,7 @@ import "math"
 // fail lets part p fail in year at, and returns false when that is the end of her.
 func (r *runner) fail(p int, at float64, o *Outcome) bool {
 	part := &r.m.Parts[p]
-	if part.Flow <= 0 || part.Space < 0 {
+	if !part.floods() {
 		r.say(at, "is past its life", p)
 		r.fails.set(p, math.Inf(1)) // it stays so until a work renews it
 		r.wet[p] = true

@@ -28,11 +28,14 @@ type runner struct {
 
 	vars  variables
 	lives []lives   // by part
+	terms terms     // what the model and the plan settle beforehand
 	guard []life    // by zone: its protection
 	dead  []float64 // by zone: protection dies, is mended
 	mend  []float64
 	rate  []float64
 	fails queue     // by part: next failure
+	later []asleep  // lives that outlast the next planned docking
+	awake bool      // no life sleeps: for the test that sleep changes nothing
 	used  []int     // by part: how often a life was drawn
 	wet   []bool    // by part: patched now
 	done  []float64 // by part: the docking that renewed it last
@@ -50,6 +53,7 @@ func newRunner(m *Model, p *Plan, v variables) *runner {
 	r := &runner{
 		m: m, plan: p, vars: v,
 		dead: make([]float64, len(m.Zones)), mend: make([]float64, len(m.Zones)), rate: make([]float64, len(m.Zones)),
+		terms: newTerms(m, p),
 		fails: newQueue(len(m.Parts), m.Years), used: make([]int, len(m.Parts)), wet: make([]bool, len(m.Parts)), done: make([]float64, len(m.Parts)),
 		scope: keepOrder(m, p), cost: make([]float64, len(m.Works)),
 	}
@@ -73,20 +77,16 @@ func newRunner(m *Model, p *Plan, v variables) *runner {
 // run lets one future happen.
 func (r *runner) run() Outcome {
 	o := Outcome{Water: math.Inf(1), First: -1, Emergency: math.Inf(1), Loss: math.Inf(1), Docked: math.Inf(1), Signed: math.Inf(1)}
-	r.begin()
+	r.purse.fill(&r.m.Money, &r.s, r.vars.giving)
 	r.due = r.planned(&o)
+	r.begin()
 	for range 10_000 {
 		part, at := r.fails.first()
 		if at >= r.m.Years && r.due >= r.m.Years {
 			return o
 		}
 		if r.due <= at {
-			r.dock(r.due, &o)
-			if r.plan.Again <= 0 {
-				r.due = math.Inf(1)
-			} else {
-				r.due += r.plan.Again
-			}
+			r.dock(&o)
 			continue
 		}
 		if !r.fail(part, at, &o) {
@@ -106,37 +106,43 @@ func (r *runner) begin() {
 		v, _ := r.s.uniforms(r.vars.watch, z, 1)
 		r.mend[z] = r.dead[z] - zone.Unnoticed*math.Log(v)
 	}
-	r.purse.fill(&r.m.Money, &r.s, r.vars.giving, r.m.Years)
 	r.fails.clear()
+	r.later = r.later[:0]
 	for p := range r.m.Parts {
 		r.used[p], r.wet[p], r.done[p] = 0, false, -1
-		r.set(p, r.firstLife(p))
+		r.firstLife(p)
 	}
 }
 
-func (r *runner) firstLife(p int) float64 {
-	part := &r.m.Parts[p]
+func (r *runner) firstLife(p int) {
+	if r.unheard(p) {
+		return
+	}
 	u, v := r.s.uniforms(r.vars.part[p], p, 2)
-	w := part.Wastage
+	w := r.m.Parts[p].Wastage
 	if w == nil {
-		return r.lives[p].first.left(u, r.m.Years)
+		r.live(asleep{p, 0, 0, u, &r.lives[p].first})
+		return
 	}
 	left := w.Left + w.LeftSD*normal(v)
 	z := w.Zone
 	zone := &r.m.Zones[z]
-	return through(left, r.rate[z]*w.Factor, zone.Bare, r.dead[z], r.mend[z])
+	r.set(p, through(left, r.rate[z]*w.Factor, zone.Bare, r.dead[z], r.mend[z]))
 }
 
 // again draws another life of a part from year at.
 func (r *runner) again(p int, at float64, l *life) {
 	r.used[p]++
+	if r.unheard(p) {
+		return
+	}
 	u, _ := r.s.uniforms(r.vars.part[p], p, 2+r.used[p])
-	r.set(p, at+l.left(u, r.m.Years-at))
+	r.live(asleep{p, r.used[p], at, u, l})
 }
 
 // set gives a part its next failure. One that lets no water in changes nothing when it comes, so it is queued only where a story is told.
 func (r *runner) set(p int, year float64) {
-	if part := &r.m.Parts[p]; r.tell == nil && (part.Flow <= 0 || part.Space < 0) {
+	if r.tell == nil && !r.m.Parts[p].floods() {
 		r.fails.at[p] = year
 		return
 	}
@@ -145,7 +151,7 @@ func (r *runner) set(p int, year float64) {
 
 // present is the value today of a unit of money paid in year t at today's prices.
 func (r *runner) present(t float64) float64 {
-	return math.Exp(t * (math.Log1p(r.m.Dock.Escalation) - math.Log1p(r.m.Dock.Discount)))
+	return math.Exp(t * r.terms.drift)
 }
 
 func (r *runner) say(year float64, words string, part int) {

@@ -3,18 +3,20 @@ package futures
 // philox is the Philox 4x32-10 bijection of a 128-bit counter under a 64-bit key.
 //
 // Source: Salmon, Moraes, Dror and Shaw, "Parallel random numbers: as easy as 1, 2, 3", SC11, 2011, section 4 and its known-answer vectors.
-func philox(c [4]uint32, k [2]uint32) [4]uint32 {
+//
+// The counter's and the key's words stand apart, not in arrays, so that they stay in registers: half the time of a future goes into these ten rounds.
+func philox(c0, c1, c2, c3, k0, k1 uint32) (r0, r1, r2, r3 uint32) {
 	const (
 		m0, m1 = 0xD2511F53, 0xCD9E8D57 // multipliers
 		w0, w1 = 0x9E3779B9, 0xBB67AE85 // Weyl increments of the key
 	)
 	for range 10 {
-		p0, p1 := uint64(m0)*uint64(c[0]), uint64(m1)*uint64(c[2])
-		c = [4]uint32{uint32(p1>>32) ^ c[1] ^ k[0], uint32(p1), uint32(p0>>32) ^ c[3] ^ k[1], uint32(p0)}
-		k[0] += w0
-		k[1] += w1
+		p0, p1 := uint64(m0)*uint64(c0), uint64(m1)*uint64(c2)
+		c0, c1, c2, c3 = uint32(p1>>32)^c1^k0, uint32(p1), uint32(p0>>32)^c3^k1, uint32(p0)
+		k0 += w0
+		k1 += w1
 	}
-	return c
+	return c0, c1, c2, c3
 }
 
 // stream addresses the draws of one future. Redraw names one group of variables that is taken from another, independent future instead.
@@ -44,8 +46,8 @@ func (s *stream) uniforms(g group, v, n int) (float64, float64) {
 	if s.redraw != noGroup && (g == s.redraw&^others) != (s.redraw&others != 0) {
 		future = s.other
 	}
-	r := philox([4]uint32{future, uint32(g), uint32(v), uint32(n)}, s.key)
-	return unit(r[0], r[1]), unit(r[2], r[3])
+	r0, r1, r2, r3 := philox(future, uint32(g), uint32(v), uint32(n), s.key[0], s.key[1])
+	return unit(r0, r1), unit(r2, r3)
 }
 
 func unit(hi, lo uint32) float64 {

@@ -7,18 +7,22 @@ func (f *Funds) kept() bool {
 	return f.Hand != 0 || f.Giving != 0 || f.Lumps != 0 || len(f.Pledges) != 0
 }
 
-// purse is the money of one future: how giving goes, which large gifts and pledges come, and when.
+// purse is the money of one future: how giving goes, which large gifts and pledges come, and when. Large gifts are drawn as far as somebody asks.
 type purse struct {
 	f     *Funds
+	s     *stream
+	group group
 	pace  float64
 	gifts []gift
+	last  float64 // the large gift drawn last, years from now
+	drawn int     // large gifts
 }
 
 type gift struct{ due, amount float64 }
 
 // fill draws the purse.
-func (p *purse) fill(f *Funds, s *stream, g group, years float64) {
-	p.f, p.gifts = f, p.gifts[:0]
+func (p *purse) fill(f *Funds, s *stream, g group) {
+	p.f, p.s, p.group, p.gifts, p.last, p.drawn = f, s, g, p.gifts[:0], 0, 0
 	if !f.kept() {
 		return
 	}
@@ -29,22 +33,25 @@ func (p *purse) fill(f *Funds, s *stream, g group, years float64) {
 			p.gifts = append(p.gifts, gift{pl.Due, pl.Amount})
 		}
 	}
-	if f.Lumps <= 0 {
-		return
-	}
-	for t, n := 0.0, 0; n < 200; n++ {
-		u, v := s.uniforms(g, 1, n)
-		t -= math.Log(u) / f.Lumps
-		if t > years {
-			return
-		}
-		p.gifts = append(p.gifts, gift{t, f.Lump.At(v)})
+}
+
+// mostGifts is how many large gifts a future may bring.
+const mostGifts = 200
+
+// draw draws the large gifts up to the first beyond year t.
+func (p *purse) draw(t float64) {
+	for p.f.Lumps > 0 && p.last <= t && p.drawn < mostGifts {
+		u, v := p.s.uniforms(p.group, 1, p.drawn)
+		p.last -= math.Log(u) / p.f.Lumps
+		p.gifts = append(p.gifts, gift{p.last, p.f.Lump.At(v)})
+		p.drawn++
 	}
 }
 
 // at is the money free for works in year t: in hand and given by then, with the grant that matches it, less the reserve.
 func (p *purse) at(t float64) float64 {
 	f := p.f
+	p.draw(t)
 	own := f.Hand - f.Reserve + f.Giving*p.pace*(t+f.Trend*t*t/2)
 	for _, g := range p.gifts {
 		if g.due <= t {
