@@ -11,34 +11,49 @@ import (
 // the data leave open is infinite.
 func (f Fit) Interval(period, drop float64) (low, high float64) {
 	top := f.ReturnLevel(period)
-	below := func(x float64) bool { return 2*(f.LogLikelihood-f.profile(x, period)) < drop }
-	return f.edge(top, -1, below), f.edge(top, 1, below)
+	over := func(x float64) float64 { return 2*(f.LogLikelihood-f.profile(x, period)) - drop }
+	return f.edge(top, -1, drop, over), f.edge(top, 1, drop, over)
 }
 
-// edge walks from top in steps that double until inside is left, then halves.
-func (f Fit) edge(top, way float64, inside func(float64) bool) float64 {
-	in, step := top, 0.1*f.Scale
+// edge is where over comes to nothing: from top, where it is -drop, in steps that double until it is above, then by false position, the end that stays
+// counted half (the Illinois rule). Every trial is a search of its own, so that few are worth having.
+func (f Fit) edge(top, way, drop float64, over func(float64) float64) float64 {
+	in, below, step := top, -drop, 0.1*f.Scale
 	out := top + way*step
-	for inside(out) {
-		in = out
+	above := over(out)
+	for above < 0 {
+		in, below = out, above
 		step *= 2
 		out += way * step
 		if step > 1e5*f.Scale {
 			return math.Inf(int(way))
 		}
+		above = over(out)
 	}
-	for range 60 {
-		mid := (in + out) / 2
-		if inside(mid) {
-			in = mid
-		} else {
-			out = mid
+	at, stays := in, 0
+	for range 100 {
+		before := at
+		if at = (in + out) / 2; !math.IsInf(above, 1) { // a level that no law allows gives no slope
+			at = in - below*(out-in)/(above-below)
 		}
-		if math.Abs(out-in) < 1e-10*f.Scale {
+		y := over(at)
+		if math.Abs(at-before) < 1e-10*f.Scale || y == 0 {
 			break
 		}
+		switch {
+		case y < 0:
+			if in, below = at, y; stays < 0 {
+				above /= 2
+			}
+			stays = -1
+		default:
+			if out, above = at, y; stays > 0 {
+				below /= 2
+			}
+			stays = 1
+		}
 	}
-	return (in + out) / 2
+	return at
 }
 
 // profile is the greatest log likelihood of laws whose return level of that period is x.
