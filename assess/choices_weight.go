@@ -96,24 +96,3 @@ func (c *inquiry) courseChanges(e dossier.Entry[plan.Course]) (changes []afloat.
 	}
 	return changes, off, lacking
 }
-
-// change is the call of the formula for weights on and off her as she lies.
-func (f floating) change(changes []afloat.Change) afloat.WeightChangeIn {
-	in := afloat.WeightChange.New()
-	const perCentimetre = 1e5 // kg/m in a t/cm, and kg m/m in a t.m/cm
-	in.Changes = changes
-	in.Displacement, in.DraftFwd, in.DraftAft, in.LBP = new(f.water.Mass), new(f.fwd), new(f.aft), new(f.lbp)
-	in.LCF, in.TPC, in.MCT = new(f.water.LCF), new(f.water.TPC*perCentimetre), new(f.water.MCT*perCentimetre)
-	if f.kg != nil {
-		in.KG, in.GM = f.kg, new(f.water.GM(*f.kg))
-	}
-	return in
-}
-
-func (f floating) given(changes field.Basis, note string) map[string]field.Given {
-	hull := how(field.Computed, "from the hull form at the drafts given")
-	return map[string]field.Given{
-		"changes": how(changes, note), "draft_fwd": how(f.basis, f.from), "draft_aft": how(f.basis, f.from), "displacement": hull, "lcf": hull, "tpc": hull, "mct": hull,
-		"lbp": how(field.Documented, "particulars"), "kg": how(field.Documented, "particulars"), "gm": hull,
-	}
-}

@@ -18,7 +18,7 @@ import (
 type afloatState struct {
 	round             dossier.Entry[survey.Draft]
 	fwd, aft, density float64 // drafts at the perpendiculars, m above the baseline; kg/m3
-	mean              float64 // m, the draft that stands for her bent form: (F + A + 6M)/8, or (F + A)/2 where the middle marks were not read
+	mean              float64 // m, the draft at which her form, were it straight, would displace what the survey found
 	marks             []afloat.Mark
 	survey            afloat.DraftSurveyOut
 	weighed           calc.Sheet // the draft survey
@@ -42,21 +42,21 @@ func (c *inquiry) floating() (*afloatState, []Notice) {
 	if !c.newestRound(s) {
 		return nil, []Notice{{What: "No round of the draft marks is entered.", Do: "Read the marks fore and aft, both sides, and enter them with the place of the marks.", Kind: "draft", Page: "standing", Worry: 1}}
 	}
+	if err = c.draftSurvey(s); err != nil {
+		return nil, []Notice{{What: "The marks can't be worked: " + err.Error(), Kind: "draft", ID: s.round.ID, Page: "docking", Worry: 1}}
+	}
+	if err = s.straighten(h); err != nil {
+		return nil, []Notice{{What: "The hydrostatics can't be worked: " + err.Error(), Kind: "draft", ID: s.round.ID, Page: "docking", Worry: 1}}
+	}
 	in := afloat.HydrostaticsOf.New()
 	in.Hull, in.Draft, in.Trim = c.hullInput(), s.mean, s.aft-s.fwd
 	in.Length, in.Beam, in.Density, in.KG = c.particulars.LBP, c.particulars.Beam, s.density, s.kg
 	given := map[string]field.Given{
-		"hull": how(field.Documented, "hull form"), "draft": how(field.Measured, "marks of "+s.round.Body.Date.String()), "trim": how(field.Measured, "marks of "+s.round.Body.Date.String()),
+		"hull": how(field.Documented, "hull form"), "draft": how(field.Computed, "at which her form, were it straight, displaces what the draft survey found"), "trim": how(field.Measured, "marks of "+s.round.Body.Date.String()),
 		"water_density": how(field.Measured, "round of the marks"), "kg": how(field.Documented, c.particulars.KGNote), "length": how(field.Documented, "particulars"), "beam": how(field.Documented, "particulars"),
-	}
-	if s.q, err = h.Hydrostatics(hullform.Attitude{Draft: in.Draft, Trim: in.Trim}, s.density); err != nil {
-		return nil, []Notice{{What: "The hydrostatics can't be worked: " + err.Error(), Kind: "draft", ID: s.round.ID, Page: "docking", Worry: 1}}
 	}
 	if s.sheet, s.hydro, err = work(c.book, afloat.HydrostaticsOf, "today", "as she floats, "+s.round.Body.Date.String(), in, given); err != nil {
 		return nil, []Notice{{What: "The hydrostatics can't be worked: " + err.Error(), Kind: "draft", ID: s.round.ID, Page: "docking", Worry: 1}}
-	}
-	if err = c.draftSurvey(s); err != nil {
-		return nil, []Notice{{What: "The marks can't be worked: " + err.Error(), Kind: "draft", ID: s.round.ID, Page: "docking", Worry: 1}}
 	}
 	c.afloatFigures(s)
 	var missing []Notice
@@ -75,6 +75,22 @@ func (c *inquiry) draftSurvey(s *afloatState) (err error) {
 		"marks": how(basisOf(s.round.Head, field.Measured), marks), "lbp": how(field.Documented, "particulars"), "water_density": how(field.Measured, "round of the marks"),
 		"hull": how(field.Documented, "hull form"), "beam": how(field.Documented, "particulars"), "table_density": how(field.Assumed, "sea water"), "keel_thickness": how(field.Documented, "the marks are brought to the baseline")})
 	return err
+}
+
+// straighten finds the draft at which the straight hull displaces what the survey of the bent one found, with the hydrostatics there: one displacement
+// then stands on every sheet.
+func (s *afloatState) straighten(h *hullform.Hull) (err error) {
+	for range 20 {
+		if s.q, err = h.Hydrostatics(hullform.Attitude{Draft: s.mean, Trim: s.aft - s.fwd}, s.density); err != nil {
+			return err
+		}
+		over := s.q.Mass - s.survey.Displacement
+		if math.Abs(over) <= 1e-9*s.q.Mass {
+			return nil
+		}
+		s.mean -= over / (s.density * s.q.Cut.Waterplane)
+	}
+	return nil
 }
 
 func (c *inquiry) newestRound(s *afloatState) bool {
@@ -99,9 +115,6 @@ func (c *inquiry) newestRound(s *afloatState) bool {
 	slope := (aft - fwd) / (xf - xa)
 	s.aft, s.fwd = aft+slope*xa, fwd-slope*(*c.particulars.LBP-xf)
 	s.mean = (s.fwd + s.aft) / 2
-	if mid := c.overBaseline("midships", meanOf(b.MidPort, b.MidStarboard)); !math.IsNaN(mid) {
-		s.mean = (s.fwd + s.aft + 6*(mid-slope*(*c.particulars.LBP/2-xm))) / 8
-	}
 	s.density = c.densityOf(s.round)
 	for _, m := range []struct {
 		place, mark string

@@ -13,8 +13,12 @@ func (h *Hull) Hogged(hog float64) (*Hull, error) {
 		p.Z += hog * (1 - k*k)
 		return p
 	}
+	if hog == 0 {
+		return h, nil
+	}
 	c := *h
-	c.mesh = h.mesh.Mapped(bend)
+	const slices = 32 // facets a thirty-second of her length follow the parabola to a thousandth of the hog
+	c.mesh = h.mesh.sliced(h.length / slices).Mapped(bend)
 	c.tree, c.bounds = newTree(c.mesh), c.mesh.Bounds()
 	c.edge = make([]Point, len(h.edge))
 	for i, p := range h.edge {
