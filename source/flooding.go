@@ -2,6 +2,8 @@ package source
 
 var flooding = []Work{
 	{Key: "torricelli", Title: "Torricelli's law of efflux", Where: "any text on fluid mechanics"},
+	{Key: "water-measurement", Title: "Water Measurement Manual", Where: "US Bureau of Reclamation, 3rd ed. 2001"},
+	{Key: "rosenbrock", Author: "J. G. Verwer, E. J. Spee, J. G. Blom, W. Hundsdorfer", Title: "A second-order Rosenbrock method applied to photochemical dispersion problems", Where: "SIAM Journal on Scientific Computing 20 (1999) 1456-1480"},
 	{Key: "hole-table", Title: "Flow through holes in a ship's side, table of damage-control practice (coefficient 1, US gallons a minute)", Where: "public naval training table"},
 	{Key: "ufc-dry-docks", Title: "UFC 4-213-10, Design: Graving Drydocks", Where: "US Department of Defense 2002, change 1 2012"},
 	{Key: "solas-permeability", Title: "International Convention for the Safety of Life at Sea, chapter II-1, permeability of spaces", Where: "IMO"},

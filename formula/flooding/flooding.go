@@ -4,4 +4,4 @@ package flooding
 import "oakum/calc"
 
 // Methods lists the subject's methods.
-func Methods() []calc.Method { return []calc.Method{Rate, Time, Pumps, Permeability} }
+func Methods() []calc.Method { return []calc.Method{Rate, Sill, Time, Pumps, Permeability} }

@@ -12,16 +12,19 @@ import (
 
 // TimeIn describes a space with a hole in its side. Heights count from its floor.
 type TimeIn struct {
-	Area         float64  `key:"area" unit:"m2" symbol:"A" min:"0.01" max:"50000" label:"plan area of the space"`
-	Permeability float64  `key:"permeability" symbol:"m" default:"0.85" min:"0.001" max:"1" label:"permeability" help:"share of the space that water can fill"`
-	HoleArea     *float64 `key:"hole_area" unit:"mm2" symbol:"a0" min:"0.001" max:"20e6" label:"area of the hole"`
-	HoleDiameter *float64 `key:"hole_diameter" unit:"mm" symbol:"dh" min:"0.01" max:"5000" label:"diameter of the hole" help:"instead of an area"`
-	HoleHeight   float64  `key:"hole_height" unit:"m" symbol:"hh" default:"0" min:"0" max:"50" label:"height of the hole above the floor"`
-	OutsideHead  float64  `key:"outside_head" unit:"m" symbol:"H0" min:"0.001" max:"100" label:"outside water above the hole"`
-	Discharge    float64  `key:"discharge_coefficient" symbol:"C" default:"0.6" min:"0.01" max:"1" label:"discharge coefficient"`
-	Pump         float64  `key:"pump" unit:"m3/s" symbol:"Qp" default:"0" min:"0" max:"100" label:"what the pumps take out"`
-	AlarmHeight  *float64 `key:"alarm_height" unit:"m" symbol:"za" min:"0" max:"50" label:"height of the alarm above the floor"`
-	ToHeight     *float64 `key:"to_height" unit:"m" symbol:"z0" over:"0" max:"50" label:"height asked about" help:"the outside water level where not given"`
+	Area         float64     `key:"area" unit:"m2" symbol:"A" min:"0.01" max:"50000" label:"plan area of the space"`
+	Permeability float64     `key:"permeability" symbol:"m" default:"0.85" min:"0.001" max:"1" label:"permeability" help:"share of the space that water can fill"`
+	HoleArea     *float64    `key:"hole_area" unit:"mm2" symbol:"a0" min:"0.001" max:"20e6" label:"area of the hole"`
+	HoleDiameter *float64    `key:"hole_diameter" unit:"mm" symbol:"dh" min:"0.01" max:"5000" label:"diameter of the hole" help:"instead of an area"`
+	HoleHeight   float64     `key:"hole_height" unit:"m" symbol:"hh" default:"0" min:"0" max:"50" label:"height of the hole above the floor"`
+	OutsideHead  float64     `key:"outside_head" unit:"m" symbol:"H0" min:"0.001" max:"100" label:"outside water above the hole"`
+	Discharge    float64     `key:"discharge_coefficient" symbol:"C" default:"0.6" min:"0.01" max:"1" label:"discharge coefficient"`
+	Pump         float64     `key:"pump" unit:"m3/s" symbol:"Qp" default:"0" min:"0" max:"100" label:"what the pumps take out"`
+	AlarmHeight  *float64    `key:"alarm_height" unit:"m" symbol:"za" min:"0" max:"50" label:"height of the alarm above the floor"`
+	Spaces       []NextSpace `key:"spaces" symbol:"sp" optional:"yes" most:"40" label:"other spaces the water may run into"`
+	Ways         []Between   `key:"ways" symbol:"wy" optional:"yes" most:"200" label:"openings between the spaces"`
+	Duration     float64     `key:"duration" unit:"h" symbol:"td" default:"240" over:"0" max:"8760" label:"time looked at, where there are other spaces"`
+	ToHeight     *float64    `key:"to_height" unit:"m" symbol:"z0" over:"0" max:"50" label:"height asked about" help:"the outside water level where not given"`
 }
 
 // TimePoint is one moment of the filling.
@@ -43,6 +46,8 @@ type TimeOut struct {
 	SteadyLevel  *float64    `key:"steady_level" unit:"m" symbol:"zs" label:"level at which the pump holds the water"`
 	Fills        bool        `key:"fills" label:"the water reaches the height asked about"`
 	Curve        []TimePoint `key:"curve" symbol:"curve" label:"level over time"`
+	Spread       []SpreadRow `key:"spread" symbol:"spread" optional:"yes" label:"where the water runs on"`
+	TakenIn      *float64    `key:"taken_in" unit:"m3" symbol:"Vi" label:"water through the hole in the time looked at"`
 
 	Warnings calc.Warnings `key:"-"`
 }
@@ -51,7 +56,7 @@ type TimeOut struct {
 //
 // With k = C a sqrt(2 g): below the hole the water rises evenly, m A z/(k sqrt(H0) - Qp); above it
 // t = 2 m A (sqrt(H0) - sqrt(H))/k, with a pump (2 m A/k^2) (k (u0 - u) + Qp ln((k u0 - Qp)/(k u - Qp))), u = sqrt(H); the pump holds the water
-// at the head (Qp/k)^2. It holds for a space of even plan open to the air and an outside level that stays. A ship sinks as she floods and
+// at the head (Qp/k)^2. Where it may run on into other spaces all are integrated together, each opening by flooding.sill. It holds for a space of even plan open to the air and an outside level that stays. A ship sinks as she floods and
 // keeps the head up: the real time is shorter. Source: UFC 4-213-10, equations 4 and 5, which fill a dock in the same way.
 var Time = calc.Formula[TimeIn, TimeOut]{
 	ID:       "flooding.time",
@@ -59,7 +64,7 @@ var Time = calc.Formula[TimeIn, TimeOut]{
 	About:    "How long a holed space takes to the alarm, to the hole and to a height, and whether a pump stops the water on the way.",
 	Holds:    "A space of even plan, vented, with the outside water level standing still. A ship sinks as she floods and keeps the head up, so the real time is shorter.",
 	Accuracy: "As good as the hole and its coefficient, about 10 to 30 %, and always on the long side for a floating ship.",
-	Sources:  []source.Ref{{Key: "ufc-dry-docks", At: "section 6, equations 4 and 5"}, {Key: "torricelli"}},
+	Sources:  []source.Ref{{Key: "ufc-dry-docks", At: "section 6, equations 4 and 5"}, {Key: "torricelli"}, {Key: "water-measurement", At: "ch. 7, where it runs over a sill"}, {Key: "rosenbrock", At: "where it runs on"}},
 	Cautions: []calc.Caution{calc.Openings, calc.Screening},
 	Fn:       fillTime,
 	Steps:    timeSteps,
@@ -119,6 +124,9 @@ func fillTime(in TimeIn) (out TimeOut, err error) {
 			return &t
 		}
 		return nil
+	}
+	if len(in.Spaces)+len(in.Ways) > 0 {
+		return out, in.runOn(f, &out)
 	}
 	out.TimeToHole, out.TimeToHeight = when(in.HoleHeight), when(out.Height)
 	if in.AlarmHeight != nil {
@@ -195,6 +203,9 @@ func timeWarnings(in TimeIn, out TimeOut) calc.Warnings {
 }
 
 func timeSteps(in TimeIn, out TimeOut) []calc.Step {
+	if len(in.Spaces)+len(in.Ways) > 0 {
+		return runOnSteps(in, out)
+	}
 	hole := calc.Step{Symbol: "a", Formula: "a0", Value: out.HoleArea, Unit: "m2", Text: "area as given"}
 	if in.HoleDiameter != nil {
 		hole.Formula, hole.Text = "pi*dh^2/4", "area of the round hole"
