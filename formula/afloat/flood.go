@@ -5,7 +5,6 @@ import (
 	"math"
 
 	"oakum/field"
-	"oakum/formula/flooding"
 	"oakum/formula/hullform"
 )
 
@@ -24,12 +23,11 @@ func flood(in FloodingIn) (out FloodingOut, err error) {
 		}
 	}
 	s := sinking{form: v.form, load: v.load, list: list, openings: in.Openings, deck: v.deck}
-	holes := false
-	for _, w := range list {
-		holes = holes || w.hole > 0
+	if s.ways, err = in.ways(list); err != nil {
+		return out, err
 	}
 	var f hullform.Floating
-	if holes {
+	if s.runs() {
 		f, err = s.run(in.Duration, &out)
 	} else {
 		f, err = v.form.Settle(condition(v.load, list))
@@ -48,11 +46,12 @@ func flood(in FloodingIn) (out FloodingOut, err error) {
 	return out, nil
 }
 
-// sinking is a ship filling through holes.
+// sinking is a ship filling through holes and from space to space.
 type sinking struct {
 	form     *hullform.Hull
 	load     hullform.Loading
 	list     []wet
+	ways     []passage
 	openings []Opening
 	deck     bool
 }
@@ -62,98 +61,6 @@ func (s sinking) lowest(f hullform.Floating) hullform.Spot {
 		f.Lowest = hullform.Spot{Height: math.Inf(1)}
 	}
 	return lowest(f, s.openings)
-}
-
-// flow is what comes in through the hole of a space, less what is pumped, m3/s, with the ship and the water in the space at rest; slack is the time
-// in which it would bring the levels together, s. Where nothing is pumped and the levels differ by no more than level, slack is zero.
-func (w wet) flow(f hullform.Floating) (net, slack float64) {
-	out := max(-f.Cut.Plane.Height(w.at), 0)
-	inside := 0.0
-	if w.vol > 0 {
-		full := 0.999 * w.space.Capacity() // a space quite full has no surface of its own
-		inside = max(-w.space.Surface(f.Cut.Plane.Normal, min(w.vol, full)).Height(w.at), 0)
-	}
-	rate := func(head, back float64) float64 {
-		q, err := flooding.Rate.Fn(flooding.RateIn{Area: &w.hole, Head: head, InsideHead: back, Discharge: w.c})
-		if err != nil {
-			return 0
-		}
-		return q.Flow
-	}
-	gross := rate(out, inside) - rate(inside, out)
-	b := w.space.Bounds().Size()
-	if gap := math.Abs(out - inside); gross != 0 && (gap > level || w.pump > 0) {
-		slack = math.Abs(out-inside) * w.space.Capacity() / b.Z / math.Abs(gross)
-	}
-	net = gross - w.pump
-	if w.vol >= w.space.Capacity() {
-		net = min(net, 0)
-	}
-	if w.vol <= 0 {
-		net = max(net, 0)
-	}
-	return net, slack
-}
-
-// level is a difference of head that is none, m.
-const level = 1e-4
-
-// flows of all spaces with holes, and their sum.
-func (s sinking) flows(f hullform.Floating) (q, slack []float64, sum float64) {
-	q, slack = make([]float64, len(s.list)), make([]float64, len(s.list))
-	for i, w := range s.list {
-		if w.hole > 0 {
-			q[i], slack[i] = w.flow(f)
-			sum += q[i]
-		}
-	}
-	return q, slack, sum
-}
-
-func (s sinking) filled(q []float64, dt float64) sinking {
-	list := append([]wet(nil), s.list...)
-	for i := range list {
-		list[i].vol = min(max(list[i].vol+q[i]*dt, 0), list[i].space.Capacity())
-	}
-	s.list = list
-	return s
-}
-
-// run integrates the filling by the midpoint rule; a step moves no space by more than a fiftieth of what it holds, nor past the level where it ends.
-func (s *sinking) run(duration float64, out *FloodingOut) (f hullform.Floating, err error) {
-	t := 0.0
-	for {
-		if f, err = s.form.Settle(condition(s.load, s.list)); err != nil {
-			out.Time = &t
-			return f, err
-		}
-		q, slack, sum := s.flows(f)
-		out.point(*s, f, t, sum)
-		dt := duration / 50
-		still := true
-		for i, w := range s.list {
-			if a := math.Abs(q[i]); a*duration > 1e-4*w.space.Capacity() && slack[i] > 0 {
-				still = false
-				dt = min(dt, 0.02*w.space.Capacity()/a, max(0.5*slack[i], 1))
-			}
-		}
-		if still || t >= duration || len(out.Curve) > 20000 {
-			out.Steady, out.Time = still, &t
-			return f, nil
-		}
-		dt = min(max(dt, 1e-3), duration-t)
-		half := s.filled(q, dt/2)
-		if g, err := s.form.Settle(condition(half.load, half.list)); err == nil {
-			mid, _, _ := half.flows(g)
-			for i := range q {
-				if mid[i] != 0 { // zero: it fills or empties within the step
-					q[i] = mid[i]
-				}
-			}
-		}
-		*s = s.filled(q, dt)
-		t += dt
-	}
 }
 
 func (out *FloodingOut) point(s sinking, f hullform.Floating, t, flow float64) {
@@ -191,7 +98,7 @@ func (s sinking) water(f hullform.Floating) (m float64) {
 		if w.open {
 			m += w.space.Fill(f.Cut.Plane).Volume * s.load.Density
 		} else {
-			m += w.vol * w.rho
+			m += w.holding() * w.rho
 		}
 	}
 	return m
@@ -199,16 +106,17 @@ func (s sinking) water(f hullform.Floating) (m float64) {
 
 func (out *FloodingOut) spaces(s sinking, f hullform.Floating, afloat bool) {
 	for _, w := range s.list {
-		r := SpaceRow{Name: w.name, State: "closed", Volume: w.vol, Mass: w.vol * w.rho, Holds: w.space.Capacity()}
+		r := SpaceRow{Name: w.name, State: "closed", Volume: w.holding(), Mass: w.holding() * w.rho, Holds: w.space.Capacity()}
 		switch {
 		case w.open && afloat:
 			r.State, r.Volume = "open", w.space.Fill(f.Cut.Plane).Volume
 			r.Mass = r.Volume * s.load.Density
 		case w.open:
 			r.State, r.Volume, r.Mass = "open", r.Holds, r.Holds*s.load.Density
-		case w.hole > 0:
+		case w.hole > 0 || w.reached != nil:
 			r.State = "filling"
 		}
+		r.Reached = w.reached
 		out.Spaces = append(out.Spaces, r)
 	}
 }

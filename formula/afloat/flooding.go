@@ -34,6 +34,23 @@ type Mesh struct {
 	Triangles [][]int     `key:"triangles" label:"triangles, each three corners counted from 0"`
 }
 
+// Connection is an opening between two spaces, or from the sea into one.
+type Connection struct {
+	Name      string   `key:"name" optional:"yes" label:"opening"`
+	From      string   `key:"from" label:"from the space" help:"a name among the spaces, or sea"`
+	To        string   `key:"to" label:"into the space" help:"a name among the spaces, or sea"`
+	X         *float64 `key:"x" unit:"m" symbol:"x" min:"-50" max:"500" label:"from the after perpendicular" help:"left out: where the two spaces come nearest"`
+	Y         float64  `key:"y" unit:"m" symbol:"y" default:"0" min:"-60" max:"60" label:"to port"`
+	Sill      float64  `key:"sill" unit:"m" symbol:"zs" min:"-10" max:"60" label:"its sill, above the baseline"`
+	Width     *float64 `key:"width" unit:"m" symbol:"b" over:"0" max:"100" label:"width"`
+	Height    *float64 `key:"height" unit:"m" symbol:"hd" over:"0" max:"50" label:"height over the sill" help:"left out: open upwards"`
+	Area      *float64 `key:"area" unit:"mm2" symbol:"A0" over:"0" max:"20e6" label:"area of a small hole or gap, instead of a width"`
+	Discharge float64  `key:"discharge_coefficient" symbol:"Cd" default:"0.6" over:"0" max:"1" label:"discharge coefficient"`
+}
+
+// Sea is the name that a connection gives to the water outside.
+const Sea = "sea"
+
 // FloodingIn is a ship, hull or box, what she weighs, and her spaces.
 type FloodingIn struct {
 	Hull    *Hull    `key:"hull" label:"hull"`
@@ -45,6 +62,7 @@ type FloodingIn struct {
 	Loading
 	Compartments []Compartment `key:"compartments" symbol:"cp" most:"200" label:"spaces"`
 	Openings     []Opening     `key:"openings" symbol:"op" optional:"yes" most:"500" label:"openings where more water would get in"`
+	Connections  []Connection  `key:"connections" symbol:"cn" optional:"yes" most:"500" label:"openings between the spaces"`
 	Duration     float64       `key:"duration" unit:"h" symbol:"td" default:"24" over:"0" max:"8760" label:"time looked at, where there are holes"`
 }
 
@@ -67,6 +85,8 @@ type SpaceRow struct {
 	Volume float64 `key:"volume" unit:"m3" label:"water in it"`
 	Mass   float64 `key:"mass" unit:"t" label:"its mass"`
 	Holds  float64 `key:"capacity" unit:"m3" label:"it can hold"`
+
+	Reached *float64 `key:"reached" unit:"h" label:"water first comes in after"`
 }
 
 // FloodingOut is how she ends up. Results of a state she does not reach are absent.
@@ -98,15 +118,16 @@ type FloodingOut struct {
 //
 // Spaces open to the sea lose their buoyancy; closed ones hold a weight whose surface stays level; the state of rest is found in draft, trim and heel.
 // The same flooding counted either way ends at the same waterline with the same righting moment; GM differs, because the weight it is counted on
-// does. With holes and pumps the filling is integrated in time, the head on each hole taken from the ship as she sinks (flooding.rate).
+// does. With holes, pumps and openings between spaces the filling is integrated in time, the head on each taken from the ship as she sinks and trims
+// (flooding.rate, flooding.sill).
 var Flooding = calc.Formula[FloodingIn, FloodingOut]{
 	ID:    "afloat.flooding",
 	Title: "Water in the ship",
 	About: "Where she comes to rest with spaces flooded, how much stability is left, whether an edge or opening goes under, and in what time.",
-	Holds: "Still water. Doors, hatches and bulkheads hold; air gets out. Spaces bounded by boxes are cut by the hull. Water going from space to space is not followed.",
+	Holds: "Still water, air gets out. Spaces bounded by boxes are cut by the hull. Water goes from space to space only by the openings given; bulkheads and shut doors hold whatever stands against them.",
 	Accuracy: "The waterline to a centimetre where spaces and permeability are right; permeability is known to a tenth at best. " +
 		"Times follow the hole's coefficient, 10 to 20 %, and the size of a hole nobody has measured.",
-	Sources:  []source.Ref{{Key: "derrett", At: "ch. 22"}, {Key: "torricelli"}, {Key: "divergence"}},
+	Sources:  []source.Ref{{Key: "derrett", At: "ch. 22"}, {Key: "torricelli"}, {Key: "divergence"}, {Key: "water-measurement", At: "ch. 7, where it runs over a sill"}, {Key: "rosenbrock"}},
 	Cautions: []calc.Caution{calc.Stability, calc.Openings},
 	Fn:       flood,
 	Steps:    floodSteps,

@@ -19,7 +19,9 @@ type wet struct {
 	c     float64 // discharge coefficient
 	pump  float64 // m3/s
 	rho   float64 // kg/m3
-	vol   float64 // m3 of water in it, where it is not open
+	vol   float64 // m3 of water in it, where it is not open; a hair more than it holds where it is full and under pressure
+
+	reached *float64 // s, when water first came in
 }
 
 // vessel is the hull with its loading, and what is known of it.
@@ -166,6 +168,9 @@ func (c Compartment) fill(w *wet, at string) error {
 	return nil
 }
 
+// holding is what is in the space, m3.
+func (w wet) holding() float64 { return min(w.vol, w.space.Capacity()) }
+
 // condition is the loading with the spaces as they are.
 func condition(l hullform.Loading, list []wet) *hullform.Condition {
 	c := &hullform.Condition{Loading: l}
@@ -174,7 +179,7 @@ func condition(l hullform.Loading, list []wet) *hullform.Condition {
 		case w.open:
 			c.Open = append(c.Open, w.space)
 		case w.vol > 0:
-			c.Closed = append(c.Closed, hullform.Contents{Space: w.space, Volume: min(w.vol, w.space.Capacity()), Density: w.rho})
+			c.Closed = append(c.Closed, hullform.Contents{Space: w.space, Volume: w.holding(), Density: w.rho})
 		}
 	}
 	return c

@@ -36,8 +36,7 @@ func (b Basin) level(v float64) float64 {
 
 // pumped is what the pump takes out, m3/s.
 func (b Basin) pumped(v float64) float64 {
-	v = max(v, 0)
-	return b.Pump * v / (v + film*b.Plan)
+	return b.Pump * min(max(v, 0)/(film*b.Plan), 1)
 }
 
 // Wide is water whose level stays whatever runs in or out: the sea. It begins with a volume of Ocean.
@@ -152,3 +151,6 @@ func (n Network) worst(v, change []float64) (m float64) {
 	}
 	return m
 }
+
+// Wide tells whether a basin is water whose level stays.
+func (n Network) Wide(i int) bool { return math.IsInf(n.Basins[i].Plan, 1) }
