@@ -29,6 +29,7 @@ func (c *checker) spaces() {
 			c.overlap(e, o)
 		}
 	}
+	c.passages()
 	for _, e := range All[ship.Tank](c.d) {
 		if r := RecordOf(e); len(e.Body.TableVolume) == 0 && e.Body.Capacity == nil && e.Body.X0 == nil {
 			c.tell(Missing, r, fmt.Sprintf("How much the %s holds is not known.", r.Label()), "Enter its sounding table, its capacity, or its box.")
@@ -46,6 +47,32 @@ func (c *checker) spaces() {
 	for _, e := range All[ship.Alarm](c.d) {
 		if r := RecordOf(e); e.Body.Reaches == "" {
 			c.tell(Missing, r, fmt.Sprintf("Whom the %s reaches is not known.", r.Label()), "Enter who hears it by day and by night: a bell on an empty ship warns nobody.")
+		}
+	}
+}
+
+// passages looks for openings between spaces that can't be reckoned, and for spaces said to run over by no opening.
+func (c *checker) passages() {
+	joined := map[[2]string]bool{}
+	for _, e := range All[ship.Passage](c.d) {
+		r, b := RecordOf(e), e.Body
+		joined[[2]string{b.From, b.To}], joined[[2]string{b.To, b.From}] = true, true
+		if b.Sill == nil || b.Width == nil && b.Area == nil {
+			c.tell(Missing, r, fmt.Sprintf("Sill or size of the %s are not known.", r.Label()), "Measure the height of its sill above the baseline, and its clear width, or the area of a hole.")
+		}
+		if b.From == b.To {
+			c.tell(Wrong, r, fmt.Sprintf("The %s leads from a space into itself.", r.Label()), "Name the two spaces that it joins.")
+		}
+		if b.State == "shut but leaks" && b.LeakArea == nil {
+			c.tell(Missing, r, fmt.Sprintf("How much the %s leaks when it is shut is not known.", r.Label()), "Measure the gap: until then it counts as open.")
+		}
+	}
+	for _, e := range All[ship.Compartment](c.d) {
+		for _, to := range e.Body.OpensTo {
+			if n, ok := Find[ship.Compartment](c.d, to); ok && !joined[[2]string{e.ID, to}] {
+				r := RecordOf(e)
+				c.tell(Missing, r, fmt.Sprintf("By which opening the %s runs over into the %s is not entered.", r.Label(), n.Body.Name), "Enter the door, hatch or hole between them, with its sill: water can be followed through it.")
+			}
 		}
 	}
 }

@@ -15,6 +15,7 @@ var kinds = []Kind{
 	kind[ship.DraftMark]("ship", "draft_mark", "draft mark", "draft marks", "draft-marks.csv", "A set of draft figures and where it stands."),
 	kind[ship.Weight]("ship", "weight", "weight", "weights", "weights.csv", "An entry of the weight register."),
 	kind[ship.Compartment]("ship", "compartment", "compartment", "compartments", "compartments.csv", "A space of the hull as a box for the flooding sums."),
+	kind[ship.Passage]("ship", "passage", "opening between spaces", "openings between spaces", "passages.csv", "A door, hatch or hole by which water can run from one space to the next."),
 	kind[ship.Tank]("ship", "tank", "tank", "tanks", "tanks.csv", "A tank with its sounding table."),
 	kind[ship.Plate]("ship", "plate", "plate", "plates", "plates.csv", "A plate of the shell, or a stretch of a strake of one thickness."),
 	kind[ship.Doubler]("ship", "doubler", "doubler", "doublers", "doublers.csv", "A plate laid over another."),

@@ -15,6 +15,17 @@ func corranSpaces(v *vessel) error {
 		comp-fore-peak | Fore peak | 132 | 152 | 80.52 | 92.72 | | | 0 | 7.6 | 0.95 | peak | 30 | 5.6 | the chain locker door | | watertight | comp-fore-hold | always | manhole; test the air |
 		comp-main-deck | Main deck | 0 | 140 | 0 | 85.4 | | | 7.6 | 10 | 0.95 | accommodation | 860 | 7.9 | door sills | | open | comp-engine;comp-boiler | never | gangway |
 	`, invent.Values{"basis": "documented", "basis_note": "capacity plan", "mark": "board"})
+	v.Table("passage", `
+		id | name | what | space | into | y | sill | width | height | area | state | leak_area | last_proven | notes
+		pass-alley | Alley door | watertight door | comp-alley | comp-engine | 0 | 1.9 | 0.75 | 1.1 | | unknown | 4500 | 2019 | last closed by its hand wheel in 2019; a gap of 6 mm at the heel when shut
+		pass-alley-hatch | Alley escape hatch | hatch | comp-alley | comp-after-hold | 1.2 | 3.1 | | | 360000 | shut and tight | | 2024-09 |
+		pass-78 | Door in bulkhead 78 | door | comp-engine | comp-boiler | -2.4 | 1.65 | 0.8 | 1.75 | | open | | |
+		pass-102 | Door in bulkhead 102 | watertight door | comp-boiler | comp-fore-hold | 0 | 2.9 | 0.7 | 1.5 | | shut but leaks | 1500 | 2021-05 | rubber perished
+		pass-102-cables | Cable holes in bulkhead 102 | cable or pipe hole | comp-boiler | comp-fore-hold | 3.5 | 2.6 | | | 2500 | open | | | not stopped since the cables of 1987 were drawn
+		pass-flat | Door over the peak flat | door | comp-after-peak | comp-after-hold | 0 | 5.2 | 0.7 | 1.7 | | open | | |
+		pass-sluice | Sluice valve in bulkhead 12 | valve | comp-after-peak | comp-alley | 0 | 0.6 | | | 7850 | shut and tight | | 2024-09 |
+		pass-chain | Chain locker door | door | comp-fore-peak | comp-fore-hold | 0 | 5.6 | 0.6 | 1.4 | | shut but leaks | | | gap not measured
+	`, invent.Values{"basis": "measured", "basis_note": "tape, on board", "basis_date": "2025-11", "mark": "board"})
 	v.Table("tank", `
 		id | name | former_names | in | x0 | x1 | y0 | y1 | z0 | z1 | permeability | capacity | contents | reference_height | tube_x | tube_y | table_sounding | table_volume | cleaned | notes
 		tank-ap | After peak tank | | comp-after-peak | 0.5 | 7.3 | -2 | 2 | 0.1 | 3.9 | 0.96 | 41 | ballast | 5.6 | 6.9 | 0.4 | 0;0.5;1;1.5;2;2.5;3;3.5;3.8 | 0;1.2;3.6;7.4;12.6;19.2;27.4;36.2;41 | not opened |

@@ -89,6 +89,12 @@ func pellParts(v *vessel) error {
 		comp-fore | Fore cabin | 33 | 43 | 17.59 | 22.92 | 0 | 3.8 | 0.9 | accommodation | 19 | 2.4 | the cabin sole and berths | | watertight |
 		comp-peak | Fore peak | 43 | 47 | 22.92 | 25.2 | 0 | 4.2 | 0.95 | peak | 5 | 3.2 | the chain pipe | | watertight | comp-fore
 	`, invent.Values{"mark": "board"})
+	v.Table("passage", `
+		id | name | what | space | into | y | sill | width | height | area | state | notes
+		pass-after | Store door | door | comp-after | comp-engine | 0.4 | 1.1 | 0.6 | 1.6 | | open |
+		pass-fore | Cabin door | door | comp-engine | comp-fore | 0 | 1.2 | 0.6 | 1.6 | | unknown | swollen; nobody has tried to shut it
+		pass-chain | Spurling plate | cable or pipe hole | comp-peak | comp-fore | 0 | 3.2 | | | 9000 | open |
+	`, invent.Values{"mark": "board"})
 	v.Table("weight", `
 		id | name | group | mass | lcg | vcg | tcg | x0 | x1 | added
 		weight-engine | Engine, shafting and propeller | light ship | 24 | 6.4 | 1.5 | 0 | 0 | 9 |
