@@ -9,6 +9,7 @@ import (
 
 	"oakum/dossier"
 	"oakum/quantity"
+	"oakum/ship"
 )
 
 // floatingHalf is the Docking page of the invented steamer, with what its trials need.
@@ -182,8 +183,57 @@ func TestAlleyFloodsThroughALostGland(t *testing.T) {
 		t.Errorf("the alley door is not named: %s", dry.Reason)
 	}
 	m := dry.Moments
-	if len(m) < 20 || m[len(m)-1].Water <= m[0].Water || m[len(m)-1].DraftAft <= m[0].DraftAft || len(m[0].Levels) != 1 {
+	if len(m) < 20 || m[len(m)-1].Water <= m[0].Water || m[len(m)-1].DraftAft <= m[0].DraftAft || len(m[0].Levels) != len(dry.Spaces) {
 		t.Errorf("first %+v, last %+v", m[0], m[len(m)-1])
+	}
+	if len(dry.Next) < 2 || dry.Next[0].Space != "Engine room" || dry.Next[0].Ways[0] != "Alley door" || dry.Next[1].Space != "Boiler room" {
+		t.Errorf("the water runs on into %+v", dry.Next)
+	}
+}
+
+// With the alley door shut the water passes only by the gap that was measured at its heel: the engine room fills later and slower; shut tight, not at all.
+func TestAlleyDoorHoldsTheWaterUp(t *testing.T) {
+	b := atTheDocks(t)
+	hole := []FloodHole{{Space: "comp-alley", Area: 20000, Z: new(0.5)}}
+	levels := func(trial FloodTrial) (engine float64) {
+		trial.Holes, trial.Hours = hole, 6
+		c, err := b.Flood(trial)
+		if err != nil {
+			t.Fatal(err)
+		}
+		last := c.Moments[len(c.Moments)-1]
+		for i, s := range c.Spaces {
+			if s == "Engine room" {
+				return last.Levels[i]
+			}
+		}
+		return 0
+	}
+	open, shut := levels(FloodTrial{}), levels(FloodTrial{Shut: []string{"pass-alley"}})
+	if open <= shut+0.3 || shut <= 1.06 {
+		t.Errorf("water in the engine room: %v m with the door open, %v m with it shut but for its gap", open, shut)
+	}
+	if _, err := b.Flood(FloodTrial{Holes: hole, Shut: []string{"pass-nowhere"}}); err == nil {
+		t.Error("an opening that is not there was shut")
+	}
+}
+
+// What nobody knows to be shut counts as open; one that is shut and tight passes nothing; without a sill nothing can be worked.
+func TestUnknownDoorsStandOpen(t *testing.T) {
+	for _, w := range []struct {
+		state string
+		leak  *float64
+		open  bool
+	}{{"", nil, true}, {"unknown", nil, true}, {"open", nil, true}, {"shut and tight", nil, false}, {"shut but leaks", nil, true}, {"shut but leaks", new(1e-3), false}} {
+		if got := standsOpen(ship.Passage{State: w.state, LeakArea: w.leak}); got != w.open {
+			t.Errorf("%q, gap %v: open %v", w.state, w.leak, got)
+		}
+	}
+	if _, ok := passing(ship.Passage{Width: new(1.0)}, true); ok {
+		t.Error("water was followed over a sill nobody entered")
+	}
+	if _, ok := passing(ship.Passage{Width: new(1.0), Sill: new(1.0)}, false); ok {
+		t.Error("a door that is shut and has no gap passes water")
 	}
 }
 

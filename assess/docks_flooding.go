@@ -17,6 +17,7 @@ import (
 type FloodingPart struct {
 	Spaces []FloodSpace `json:"spaces"`
 	Pumps  []FloodPump  `json:"pumps"`
+	Ways   []FloodWay   `json:"ways"` // openings between spaces
 	Cases  []FloodReady `json:"cases"`
 }
 
@@ -58,7 +59,7 @@ type FloodHole struct {
 }
 
 func (c *inquiry) floodingPart(s *afloatState) FloodingPart {
-	p := FloodingPart{Spaces: []FloodSpace{}, Pumps: []FloodPump{}, Cases: []FloodReady{}}
+	p := FloodingPart{Spaces: []FloodSpace{}, Pumps: []FloodPump{}, Ways: c.floodWays(), Cases: []FloodReady{}}
 	for _, e := range dossier.All[ship.Compartment](c.d) {
 		b := e.Body
 		if b.X0 == nil || b.X1 == nil {

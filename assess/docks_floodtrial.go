@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"oakum/dossier"
 	"oakum/field"
@@ -15,6 +16,8 @@ import (
 type FloodTrial struct {
 	Holes []FloodHole `json:"holes" minItems:"1" maxItems:"40"`
 	Pumps []string    `json:"pumps,omitempty" maxItems:"40" doc:"IDs of the pumps that run from the first minute"`
+	Open  []string    `json:"open,omitempty" maxItems:"200" doc:"IDs of openings between spaces taken to stand open, whatever their record says"`
+	Shut  []string    `json:"shut,omitempty" maxItems:"200" doc:"IDs of openings between spaces taken to be shut"`
 	Hours float64     `json:"hours,omitempty" minimum:"0" maximum:"2000" doc:"how long to look; 24 when left out"`
 }
 
@@ -29,6 +32,7 @@ type FloodCase struct {
 	Spaces   []string      `json:"spaces"` // as levels list them
 	Moments  []FloodMoment `json:"moments"`
 	Events   []FloodEvent  `json:"events"`
+	Next     []FloodNext   `json:"next"` // what the water runs on into, in order
 	End      []Figure      `json:"end"`
 }
 
@@ -77,15 +81,19 @@ func (c *inquiry) flood(t FloodTrial) (out FloodCase, err error) {
 	if err = c.flooded(&in, t); err != nil {
 		return out, err
 	}
+	if err = c.runOn(&in, t); err != nil {
+		return out, err
+	}
 	c.pumped(&in, t, &out)
 	in.Openings = c.downflooding()
 	sheet, r, err := work(c.book, afloat.Flooding, "tried", "the flooding last tried", in, map[string]field.Given{"hull": how(field.Documented, "hull form"), "mass": how(field.Computed, "from the drafts"), "lcg": how(field.Computed, "from the drafts"),
-		"vcg": how(field.Documented, c.particulars.KGNote), "compartments": how(field.Documented, "compartment records; holes as tried"), "openings": how(field.Documented, "openings said to let water in when she heels or sinks")})
+		"vcg": how(field.Documented, c.particulars.KGNote), "compartments": how(field.Documented, "compartment records; holes as tried"), "connections": how(field.Documented, "openings between spaces, open or shut as tried"), "openings": how(field.Documented, "openings said to let water in when she heels or sinks")})
 	if err != nil {
 		return out, err
 	}
 	out.Verdict, out.Reason, out.Change, out.Sheet, out.Warnings = r.Verdict, r.Reason, r.Change, sheet.ID, append([]string{}, r.Warnings...)
 	out.moments(in, r)
+	out.next(in, r, len(at(t)))
 	c.floodEvents(&out, in, r)
 	out.spread()
 	out.End = []Figure{}
@@ -97,20 +105,30 @@ func (c *inquiry) flood(t FloodTrial) (out FloodCase, err error) {
 	return out, nil
 }
 
-// spread puts first what the water of a filling space does beyond it, where she would stay up with that space alone.
+// spread puts first what the water of a filling space does beyond it, and how far it was followed.
 func (out *FloodCase) spread() {
-	if out.Verdict != "floats" {
-		return
+	end := "With no more flooded than this, "
+	if len(out.Next) > 0 {
+		end = "Followed on through the openings between the spaces"
+		for _, n := range out.Next {
+			end += fmt.Sprintf(", into %s after %.1f h", inside(n.Space), n.Hours)
+		}
+		end += ": "
 	}
 	for _, e := range out.Events {
-		if e.Worry == 3 {
-			out.Reason = fmt.Sprintf("UNSAFE: after %.1f h %s. With no more flooded than this, %s", e.Hours, e.What, out.Reason)
-			out.Change = "What would change it: pumps that win from the first minute, the hole stopped, the door or opening to the next space shut tight."
-			out.Verdict = "floods on"
-			return
+		if e.Worry != 3 || e.What == edgeUnder {
+			continue
 		}
+		out.Reason = fmt.Sprintf("UNSAFE: after %.1f h %s. %s%s", e.Hours, e.What, end, strings.TrimPrefix(out.Reason, "UNSAFE: "))
+		if out.Verdict == "floats" {
+			out.Verdict = "floods on"
+		}
+		out.Change = "What would change it: pumps that win from the first minute, the hole stopped, the door or opening to the next space shut tight."
+		return
 	}
 }
+
+const edgeUnder = "the lowest edge or opening goes under"
 
 // upright shows a heel that is nothing but the rounding of the machine as none.
 func upright(f Figure) Figure {
@@ -118,6 +136,15 @@ func upright(f Figure) Figure {
 		f.Value, f.Text = new(0.0), "0.0°"
 	}
 	return f
+}
+
+// at are the spaces holed, each once.
+func at(t FloodTrial) map[string]bool {
+	spaces := map[string]bool{}
+	for _, h := range t.Holes {
+		spaces[h.Space] = true
+	}
+	return spaces
 }
 
 func first(n []Notice) Notice {
@@ -145,8 +172,7 @@ func (c *inquiry) flooded(in *afloat.FloodingIn, t FloodTrial) error {
 			}
 			continue
 		}
-		b := e.Body
-		k := afloat.Compartment{Name: b.Name, X0: b.X0, X1: b.X1, Y0: b.Y0, Y1: b.Y1, Z0: b.Z0, Z1: b.Z1, Permeability: orElse(b.Permeability, 0.85), Density: in.Density, Discharge: 0.6}
+		k := floodable(e.Body, in.Density)
 		if h.Area > 0 {
 			k.HoleArea, k.HoleX, k.HoleY, k.HoleZ = new(h.Area*1e-6), h.X, h.Y, h.Z
 		} else {
@@ -158,7 +184,12 @@ func (c *inquiry) flooded(in *afloat.FloodingIn, t FloodTrial) error {
 	return nil
 }
 
-// pumped sets each running pump to the first flooded space it draws from.
+// floodable is a space as the flooding takes it; the permeability of a space nobody entered one for is common practice.
+func floodable(b ship.Compartment, density float64) afloat.Compartment {
+	return afloat.Compartment{Name: b.Name, X0: b.X0, X1: b.X1, Y0: b.Y0, Y1: b.Y1, Z0: b.Z0, Z1: b.Z1, Permeability: orElse(b.Permeability, 0.85), Density: density, Discharge: 0.6}
+}
+
+// pumped sets each running pump to the first space it draws from: those holed come before those the water may run on into.
 func (c *inquiry) pumped(in *afloat.FloodingIn, t FloodTrial, out *FloodCase) {
 	for _, e := range dossier.All[ship.Pump](c.d) {
 		if !slices.Contains(t.Pumps, e.ID) || e.Body.Rated == nil {
@@ -170,7 +201,7 @@ func (c *inquiry) pumped(in *afloat.FloodingIn, t FloodTrial, out *FloodCase) {
 		}
 		for i := range in.Compartments {
 			id, _ := c.spaceNamed(in.Compartments[i].Name)
-			if in.Compartments[i].HoleArea != nil && (len(e.Body.Spaces) == 0 || slices.Contains(e.Body.Spaces, id.ID)) {
+			if (in.Compartments[i].Free == nil || !*in.Compartments[i].Free) && (len(e.Body.Spaces) == 0 || slices.Contains(e.Body.Spaces, id.ID)) {
 				in.Compartments[i].Pump += q
 				out.Pumped += math.Round(q * 3600)
 				break
@@ -246,8 +277,16 @@ func (c *inquiry) floodEvents(out *FloodCase, in afloat.FloodingIn, r afloat.Flo
 		if !ok {
 			continue
 		}
-		if z := c.alarmHeight(e.Body); z == nil {
-			out.Events = append(out.Events, FloodEvent{0, k.Name + ": no working alarm watches it", 2})
+		from, wet := 0.0, true // when there is water to be alarmed at
+		if reached := r.Spaces[i].Reached; k.HoleArea == nil && k.Level != nil {
+			if wet = reached != nil; wet {
+				from = round(*reached / 3600)
+			}
+		}
+		if z := c.alarmHeight(e.Body); z == nil && wet {
+			out.Events = append(out.Events, FloodEvent{from, k.Name + ": no working alarm watches it", 2})
+		} else if z == nil {
+			continue
 		} else if t, ok := when(i, *z); ok {
 			out.Events = append(out.Events, FloodEvent{t, "the alarm in " + inside(k.Name) + " is reached", 1})
 		}
@@ -264,8 +303,11 @@ func (c *inquiry) floodEvents(out *FloodCase, in afloat.FloodingIn, r afloat.Flo
 			out.Events = append(out.Events, FloodEvent{t, what, 3})
 		}
 	}
+	for _, n := range out.Next {
+		out.Events = append(out.Events, FloodEvent{n.Hours, "water runs on into " + inside(n.Space) + n.by(), 2})
+	}
 	if r.TimeEdge != nil {
-		out.Events = append(out.Events, FloodEvent{round(*r.TimeEdge / 3600), "the lowest edge or opening goes under", 3})
+		out.Events = append(out.Events, FloodEvent{round(*r.TimeEdge / 3600), edgeUnder, 3})
 	}
 	slices.SortStableFunc(out.Events, func(a, b FloodEvent) int {
 		switch {

@@ -22,6 +22,7 @@ type wet struct {
 	vol   float64 // m3 of water in it, where it is not open; a hair more than it holds where it is full and under pressure
 
 	reached *float64 // s, when water first came in
+	heights *heights // how high its water stands
 }
 
 // vessel is the hull with its loading, and what is known of it.
@@ -108,7 +109,7 @@ func (in FloodingIn) spaces(form *hullform.Hull) ([]wet, error) {
 }
 
 func (c Compartment) space(form *hullform.Hull, i int, at string) (w wet, err error) {
-	w = wet{name: c.Name, c: c.Discharge, pump: c.Pump, rho: c.Density}
+	w = wet{name: c.Name, c: c.Discharge, pump: c.Pump, rho: c.Density, heights: &heights{}}
 	if w.name == "" {
 		w.name = fmt.Sprintf("space %d", i+1)
 	}

@@ -100,26 +100,26 @@ func (s *sinking) runs() bool {
 	return len(s.ways) > 0
 }
 
-// network is the water as it lies with the ship held where she floats: heights are measured square to the sea, from its surface.
-func (s *sinking) network(f hullform.Floating) (n flooding.Network, v []float64) {
-	up := f.Cut.Plane.Normal
+// network is the water as it lies with the ship held under a plane of water: heights are measured square to the sea, from its surface.
+func (s *sinking) network(water hullform.Plane) (n flooding.Network, v []float64) {
+	up := water.Normal
 	for _, w := range s.list {
 		if w.open {
 			n.Basins, v = append(n.Basins, flooding.Wide(0)), append(v, flooding.Ocean)
 			continue
 		}
-		n.Basins, v = append(n.Basins, w.basin(f.Cut.Plane)), append(v, w.vol)
+		n.Basins, v = append(n.Basins, w.basin(water)), append(v, w.vol)
 	}
 	n.Basins, v = append(n.Basins, flooding.Wide(0)), append(v, flooding.Ocean)
 	last := len(v) - 1
 	for i, w := range s.list {
 		if w.hole > 0 {
-			n.Links = append(n.Links, flooding.Link{Way: flooding.Way{Sill: f.Cut.Plane.Height(w.at), Top: math.Inf(1), Area: w.hole, C: w.c}, From: last, To: i})
+			n.Links = append(n.Links, flooding.Link{Way: flooding.Way{Sill: water.Height(w.at), Top: math.Inf(1), Area: w.hole, C: w.c}, From: last, To: i})
 		}
 	}
 	for _, p := range s.ways {
 		l := flooding.Link{Way: p.Way, From: p.from, To: p.to}
-		l.Sill = f.Cut.Plane.Height(p.at)
+		l.Sill = water.Height(p.at)
 		l.Top = l.Sill + p.high*up.Z
 		if l.From == sea {
 			l.From = last
@@ -134,71 +134,86 @@ func (s *sinking) network(f hullform.Floating) (n flooding.Network, v []float64)
 
 // basin is a space as it stands in the ship as she floats.
 func (w wet) basin(water hullform.Plane) flooding.Basin {
+	b := w.space.Bounds()
+	centre := b.Low.Plus(b.High).Times(0.5)
+	t := w.heights.along(w.space, water.Normal)
+	over := water.Normal.Dot(centre) - water.Offset // of the middle of the space over the sea
 	holds := w.space.Capacity()
-	low, high := w.space.Surface(water.Normal, 0).Offset-water.Offset, w.space.Surface(water.Normal, holds).Offset-water.Offset
-	return flooding.Basin{Floor: low, Holds: holds, Plan: holds / max(high-low, 0.01), Pump: w.pump, Level: func(v float64) float64 {
-		return w.space.Surface(water.Normal, v).Offset - water.Offset
-	}}
+	low, high := t.level[0]+over, t.level[len(t.level)-1]+over
+	return flooding.Basin{Floor: low, Holds: holds, Plan: holds / max(high-low, 0.01), Pump: w.pump, Level: func(v float64) float64 { return t.at(v) + over }}
 }
 
-// pass is the step in time so far, and what moved in it.
-type pass struct {
-	t, dt float64
-	rate  float64 // m3/s into her, less what is pumped
-}
-
-// run integrates the filling by the midpoint rule: the ship is held where she floats while the water runs for half a step, brought to rest, and held there
-// while it runs for the whole. A step moves no space by more than a fiftieth of what it holds, but for the first rush between spaces.
+// run integrates the filling by the midpoint rule: the water runs for a step in the ship held as she will lie half-way through it, which is told from how
+// she moved in the step before; for the first step she is let run half of it and brought to rest. A step moves no space by more than a fiftieth of what it
+// holds, but for the first rush between spaces.
 func (s *sinking) run(duration float64, out *FloodingOut) (f hullform.Floating, err error) {
-	p := pass{dt: duration / 50}
+	t, dt := 0.0, duration/50
+	out.Time = &t
 	if f, err = s.form.Settle(condition(s.load, s.list)); err != nil {
-		out.Time = &p.t
 		return f, err
 	}
-	n, v := s.network(f)
+	var before hullform.Plane // where she lay a step ago, and how long that step was
+	var last float64
+	n, v := s.network(f.Cut.Plane)
 	out.point(*s, f, 0, s.net(n, v))
-	for p.t < duration && len(out.Curve) < 20000 {
-		p.dt = min(max(p.dt, shortest), duration-p.t)
-		after, moved := s.step(f, p.dt)
-		if moved > 1 && p.dt > shortest {
-			p.dt = max(p.dt*max(0.9/moved, 0.2), shortest)
+	for t < duration && len(out.Curve) < 20000 {
+		dt = min(max(dt, shortest), duration-t)
+		mid := s.midway(f, before, last, dt)
+		after, moved := s.step(mid, dt)
+		if moved > 1 && dt > shortest {
+			dt = max(dt*max(0.9/moved, 0.2), shortest)
 			continue
 		}
-		still := s.still(after, duration/p.dt)
-		p.t += p.dt
-		s.take(after, p.t)
-		if f, err = s.form.Settle(condition(s.load, s.list)); err != nil {
-			out.Time = &p.t
+		still := s.still(after, duration/dt)
+		s.take(after, func(i int) float64 { return t + s.firstWater(mid, i, dt) })
+		t += dt
+		before, last = f.Cut.Plane, dt
+		if f, err = s.form.SettleNear(condition(s.load, s.list), beyond(before, mid, 1)); err != nil {
 			return f, err
 		}
-		n, v = s.network(f)
-		out.point(*s, f, p.t, s.net(n, v))
+		n, v = s.network(f.Cut.Plane)
+		out.point(*s, f, t, s.net(n, v))
 		if still {
 			out.Steady = true
 			break
 		}
-		p.dt = min(p.dt*min(0.9/max(moved, 0.1), 2), duration/50)
+		dt = min(dt*min(0.9/max(moved, 0.1), 2), duration/50)
 	}
-	out.Time = &p.t
 	return f, nil
 }
 
 // shortest is the shortest step, s: the first rush through a door is over in it or not much longer.
 const shortest = 1.0
 
-// step lets the water run for a time; moved is the largest change of a space beside a fiftieth of what it holds.
-func (s *sinking) step(f hullform.Floating, dt float64) (after []float64, moved float64) {
-	n, v := s.network(f)
+// beyond is where a plane comes that went from a to b, as much further as share of that way.
+func beyond(a, b hullform.Plane, share float64) hullform.Plane {
+	n := b.Normal.Plus(b.Normal.Minus(a.Normal).Times(share))
+	return hullform.Plane{Normal: n.Times(1 / n.Length()), Offset: b.Offset + (b.Offset-a.Offset)*share}
+}
+
+// midway is how she lies half-way through a step of dt.
+func (s *sinking) midway(f hullform.Floating, before hullform.Plane, last, dt float64) hullform.Plane {
+	now := f.Cut.Plane
+	if last > 0 {
+		return beyond(before, now, min(dt/(2*last), 1))
+	}
 	half := *s
 	half.list = append([]wet(nil), s.list...)
+	n, v := s.network(now)
 	for i, x := range n.Run(v, dt/2) {
 		if i < len(half.list) && !half.list[i].open {
 			half.list[i].vol = max(x, 0)
 		}
 	}
 	if g, err := s.form.Settle(condition(half.load, half.list)); err == nil {
-		n, _ = s.network(g)
+		return g.Cut.Plane
 	}
+	return now
+}
+
+// step lets the water run for a time in the ship held still; moved is the largest change of a space beside a fiftieth of what it holds.
+func (s *sinking) step(water hullform.Plane, dt float64) (after []float64, moved float64) {
+	n, v := s.network(water)
 	after = n.Run(v, dt)
 	for i, w := range s.list {
 		if !w.open {
@@ -208,20 +223,39 @@ func (s *sinking) step(f hullform.Floating, dt float64) (after []float64, moved 
 	return after, moved
 }
 
-// take puts the volumes after a step into the spaces.
-func (s *sinking) take(after []float64, t float64) {
-	s.list = append([]wet(nil), s.list...)
-	for i := range s.list {
-		w := &s.list[i]
+// litre is water: less than this, m3, is none.
+const litre = 0.001
+
+// take puts the volumes after a step into the spaces; came tells when water first came into one.
+func (s *sinking) take(after []float64, came func(i int) float64) {
+	list := append([]wet(nil), s.list...)
+	for i := range list {
+		w := &list[i]
 		if w.open {
 			continue
 		}
 		now := max(after[i], 0)
-		if w.reached == nil && now > w.vol+0.001 { // a litre is water
-			w.reached = &t
+		if w.reached == nil && now > w.vol+litre {
+			w.reached = new(came(i))
 		}
 		w.vol = now
 	}
+	s.list = list
+}
+
+// firstWater is when in a step of dt the first litre came into a space, s.
+func (s *sinking) firstWater(water hullform.Plane, i int, dt float64) float64 {
+	n, v := s.network(water)
+	low, high := 0.0, dt
+	for range 12 {
+		mid := (low + high) / 2
+		if n.Run(v, mid)[i] > v[i]+litre {
+			high = mid
+		} else {
+			low = mid
+		}
+	}
+	return high
 }
 
 // still tells that no space would change by more than a ten-thousandth of what it holds in the whole time, at the pace of this step.

@@ -62,6 +62,21 @@ func (h *Hull) Settle(c *Condition) (Floating, error) {
 	if err != nil {
 		return Floating{}, err
 	}
+	return h.settleFrom(c, p)
+}
+
+// SettleNear is Settle begun from a plane near to where she will lie: for a ship followed through small changes.
+func (h *Hull) SettleNear(c *Condition, p Plane) (Floating, error) {
+	if err := c.valid(); err != nil {
+		return Floating{}, err
+	}
+	if _, err := h.afloat(c); err != nil { // what sinks her is found there
+		return Floating{}, err
+	}
+	return h.settleFrom(c, p)
+}
+
+func (h *Hull) settleFrom(c *Condition, p Plane) (f Floating, err error) {
 	size := h.bounds.Size()
 	limit, loll := mostTilt, false
 	var last shift

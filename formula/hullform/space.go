@@ -66,7 +66,7 @@ func (s *Space) Surface(up Point, volume float64) Plane {
 	if volume >= s.Capacity() {
 		return Plane{up, hi}
 	}
-	d := (lo + hi) / 2
+	d := lo + (hi-lo)*volume/s.Capacity() // as in a box
 	for range 200 {
 		c := s.tree.wet(Plane{up, d})
 		short := volume/s.Permeability - c.h

@@ -81,6 +81,23 @@ it('floods the shaft alley through a lost gland, and shows it at chosen times', 
   await page.close()
 })
 
+it('follows the water from space to space, and holds it up behind a door that is shut', async () => {
+  const { page } = await open(browser, program.address, '/docking')
+  await page.getByLabel('Made ready').selectOption({ label: 'Port stern gland with its packing gone, into shaft alley' })
+  const flood = page.getByRole('button', { name: 'Flood', exact: true })
+  await flood.click()
+  const next = page.locator('[data-next] li')
+  await next.first().waitFor()
+  expect(await next.allTextContents()).toEqual(expect.arrayContaining([expect.stringContaining('Engine room: after'), expect.stringContaining('Boiler room: after')]))
+  const boiler = async () => Number(/after ([\d.]+) h/.exec((await next.nth(1).textContent()) ?? '')?.[1])
+  const freely = await boiler()
+  await page.getByLabel(/^Alley door/).uncheck()
+  await flood.click()
+  await expect.poll(boiler, { timeout: 20000 }).toBeGreaterThan(freely)
+  await accessible(page)
+  await page.close()
+}, 60000)
+
 it('shifts a weight and shows hull and hand side by side', async () => {
   const { page } = await open(browser, program.address, '/docking', phone)
   const form = page.locator('form')

@@ -1409,6 +1409,7 @@ export interface components {
             end: components["schemas"]["AssessFigure"][];
             events: components["schemas"]["AssessFloodEvent"][];
             moments: components["schemas"]["AssessFloodMoment"][];
+            next: components["schemas"]["AssessFloodNext"][];
             /** Format: double */
             pumped: number;
             reason: string;
@@ -1465,6 +1466,12 @@ export interface components {
             /** Format: double */
             water: number;
         };
+        AssessFloodNext: {
+            /** Format: double */
+            hours: number;
+            space: string;
+            ways: string[];
+        };
         AssessFloodPump: {
             id: string;
             kind: string;
@@ -1504,13 +1511,29 @@ export interface components {
              * @description how long to look; 24 when left out
              */
             hours?: number;
+            /** @description IDs of openings between spaces taken to stand open, whatever their record says */
+            open?: string[];
             /** @description IDs of the pumps that run from the first minute */
             pumps?: string[];
+            /** @description IDs of openings between spaces taken to be shut */
+            shut?: string[];
+        };
+        AssessFloodWay: {
+            id: string;
+            into: string;
+            kind: string;
+            name: string;
+            open: boolean;
+            sill: components["schemas"]["AssessFigure"];
+            size: string;
+            space: string;
+            state: string;
         };
         AssessFloodingPart: {
             cases: components["schemas"]["AssessFloodReady"][];
             pumps: components["schemas"]["AssessFloodPump"][];
             spaces: components["schemas"]["AssessFloodSpace"][];
+            ways: components["schemas"]["AssessFloodWay"][];
         };
         AssessFlowRow: {
             amount: components["schemas"]["AssessFigure"];

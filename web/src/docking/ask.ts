@@ -45,7 +45,7 @@ function send(body: unknown): RequestInit {
 
 export const askSequence = (q: SequenceQuery, signal: AbortSignal) => ask<Sequence>('sequence', { ...q }, { signal })
 export const askBlocks = (dock: string, without: number[]) => ask<Blocks>('blocks', { dock, without })
-export const askFlood = (holes: FloodHole[], pumps: string[], hours: number) => ask<FloodCase>('flooding', {}, send({ holes, pumps, hours }))
+export const askFlood = (trial: { holes: FloodHole[]; pumps: string[]; open: string[]; shut: string[]; hours: number }) => ask<FloodCase>('flooding', {}, send(trial))
 export const askTable = () => ask<FloodRow[]>('flooding/table', {})
 export const askWeights = (moves: unknown[]) => ask<WeightTrial>('weights', {}, send(moves))
 export const askShape = () => ask<Shape>('shape', {})
