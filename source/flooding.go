@@ -10,6 +10,8 @@ var flooding = []Work{
 	{Key: "cfr-172", Title: "46 CFR 172.240, permeability of spaces", Where: "US Code of Federal Regulations"},
 	{Key: "derrett-permeability", Author: "D. R. Derrett", Title: "Ship Stability for Masters and Mates", Where: "chapter on bilging and permeability"},
 	{Key: "b31.3", Title: "ASME B31.3, Process Piping", Where: "American Society of Mechanical Engineers"},
+	{Key: "asme-viii", Title: "ASME Boiler and Pressure Vessel Code, Section VIII, Division 1", Where: "American Society of Mechanical Engineers"},
+	{Key: "iso-898-1", Title: "ISO 898-1, Mechanical properties of fasteners made of carbon steel and alloy steel: bolts, screws and studs", Where: "International Organization for Standardization"},
 	{Key: "roark", Author: "W. C. Young, R. G. Budynas", Title: "Roark's Formulas for Stress and Strain", Where: "7th ed., chapter on flat plates"},
 	{Key: "data-handbook", Author: "J. Carvill", Title: "Mechanical Engineer's Data Handbook", Where: "Butterworth-Heinemann 1993, loaded flat plates"},
 }
