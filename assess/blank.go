@@ -28,7 +28,7 @@ func (c *inquiry) blankFor(e dossier.Entry[ship.Opening], list []dossier.Entry[s
 	if b.Diameter != nil {
 		d = *b.Diameter
 	}
-	in.Diameter, in.Head, in.Edge = d*1.2+0.03, new(max(head, 0.5)), "supported"
+	in.Diameter, in.Head, in.Edge = gasketOver(d), new(max(head, 0.5)), "supported"
 	there := dossier.Entry[ship.Barrier]{}
 	for _, br := range list {
 		if br.Body.Thickness != nil && strings.Contains(br.Body.Type, "blank") {
@@ -51,4 +51,55 @@ func (c *inquiry) blankFor(e dossier.Entry[ship.Opening], list []dossier.Entry[s
 		}
 	}
 	return f
+}
+
+// gasketOver is the gasket of a plate over a hole of diameter d, m: a fifth more and 30 mm, from memory.
+func gasketOver(d float64) float64 { return d*1.2 + 0.03 }
+
+// boltsOver are the bolts of a plate over a hole, inside the hull, where the water pushes it off its seat: the harder case.
+func (c *inquiry) boltsOver(subject, name string, hole, head float64) Figure {
+	const label = "bolts of the blank"
+	in := opening.Bolts.New()
+	in.Gasket, in.Head = gasketOver(hole), new(max(head, 0.5))
+	switch {
+	case in.Gasket < 0.2:
+		in.Bolt = "M12"
+	case in.Gasket > 0.8:
+		in.Bolt = "M20"
+	}
+	assumed := how(field.Assumed, "default")
+	sheet, out, err := work(c.book, opening.Bolts, subject, "bolts of the blank for "+name, in, map[string]field.Given{"gasket_diameter": how(field.Computed, "the hole, a fifth more and 30 mm, from memory"), "head": how(field.Computed, "draft less height, half a metre at least"),
+		"side": how(field.Assumed, "inside: the harder case"), "bolt": how(field.Assumed, "by the size of the plate"), "water_density": how(field.Assumed, "sea water"), "gasket_width": assumed, "gasket_factor": assumed, "seating_stress": assumed, "bolt_allowable": assumed, "most_spacing": assumed, "gasket_to_bolts": assumed})
+	if err != nil {
+		return unknown("bolts", label, err.Error())
+	}
+	f := wholeOf(result(sheet, "count", label))
+	f.Key, f.Text = "bolts", fmt.Sprintf("%.0f of %s", out.Count, in.Bolt)
+	f.Note = fmt.Sprintf("on a circle of %.0f mm, %.0f mm apart", out.Circle*1000, out.Spacing*1000)
+	return f
+}
+
+// tubeBlank is the plate over the bore of a stern tube, and its bolts: inside over the gland's place, or outside over the tube.
+func (c *inquiry) tubeBlank(e dossier.Entry[ship.ShaftLine]) (plate, bolts Figure) {
+	plate, bolts = unknown("plate", "plate over the stern tube", ""), unknown("bolts", "bolts of the blank", "")
+	draft, ok := c.draftNow()
+	b := e.Body
+	if b.TubeBore == nil || b.Z == nil || !ok {
+		plate.Note = "the bore of the tube, its height or today's draft is not entered"
+		bolts.Note = plate.Note
+		return plate, bolts
+	}
+	head := max(draft-*b.Z, 0.5)
+	in := opening.Blank.New()
+	in.Diameter, in.Head, in.Edge = gasketOver(*b.TubeBore), &head, "supported"
+	basis, assumed := basisOf(e.Head, field.Documented), how(field.Assumed, "default")
+	sheet, _, err := work(c.book, opening.Blank, e.ID, "blank over the stern tube of "+b.Name, in, map[string]field.Given{"diameter": how(basis, "bore of the tube, a fifth more and 30 mm, from memory"), "head": how(field.Computed, "draft less height of the shaft"),
+		"edge": how(field.Assumed, "loose on its gasket: the safe side"), "allowable": assumed, "corrosion_allowance": assumed, "joint": assumed, "water_density": how(field.Assumed, "sea water"), "modulus": how(field.Assumed, "steel"), "poisson": how(field.Assumed, "steel")})
+	if err != nil {
+		plate.Note = err.Error()
+		return plate, bolts
+	}
+	plate = result(sheet, "thickness", plate.Label).of("shaft_line", e.ID)
+	plate.Key, plate.Note = "plate", fmt.Sprintf("of %.0f mm diameter, %.1f m of water on it", (in.Diameter+0.06)*1000, head)
+	return plate, c.boltsOver("tube-"+e.ID, "the stern tube of "+b.Name, *b.TubeBore, head).of("shaft_line", e.ID)
 }

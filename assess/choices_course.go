@@ -44,9 +44,22 @@ type CourseRow struct {
 	Needs      string `json:"needs"` // courses and works it can't do without
 	RulesOut   string `json:"rules_out"`
 	Notes      string `json:"notes"`
+
+	// Of a course that says what becomes of propellers and tail lengths; absent for any other.
+	PartMass *Figure `json:"part_mass,omitempty"`
+	Lift     *Figure `json:"lift,omitempty"`
+	Shackle  *Figure `json:"shackle,omitempty"`
+	Stand    *Figure `json:"stand,omitempty"`
+	Road     *Figure `json:"road,omitempty"`
+	Current  *Figure `json:"current,omitempty"`
+	Bearing  *Figure `json:"bearing,omitempty"`
+	Plate    *Figure `json:"plate,omitempty"`
+	Bolts    *Figure `json:"bolts,omitempty"`
 }
 
 func (c *inquiry) courseRow(e dossier.Entry[plan.Course], m *MatterRow) CourseRow {
+	entered := e.Body
+	e.Body = c.filled(e.Body)
 	b := e.Body
 	r := CourseRow{
 		ID: e.ID, Matter: m.Name, MatterID: m.ID, Name: b.Name, Taken: c.takes(e.ID), Leaves: yes(b.Leaves),
@@ -64,9 +77,16 @@ func (c *inquiry) courseRow(e dossier.Entry[plan.Course], m *MatterRow) CourseRo
 	r.Yearly = given("yearly", "a year afterwards", b.Yearly, "money")
 	r.Days = c.courseDays(e)
 	r.Bare = given("bronze_off", "bare bronze taken out of the water", b.Bare, "m2")
+	if b.Bare != nil && entered.Bare == nil {
+		r.Bare.Basis, r.Bare.From = field.Computed, "blades of the propellers that come off"
+	}
 	r.RiskLeft = given("risk_left", "share of the risk that stays", b.RiskLeft, "%")
 	r.Holds = given("holds", "holds for", b.LifeAdded, "y")
 	c.courseWeights(&r, e)
+	if b.MassOff != nil && entered.MassOff == nil {
+		r.Mass.Basis, r.Mass.From = field.Computed, "the parts that come off, from their records"
+	}
+	c.heavyCourse(&r, e)
 	r.Gate = c.gateOf(e)
 	return r
 }

@@ -47,6 +47,9 @@ func (c *inquiry) gateWords(consent, owner string) string {
 
 // takesOff tells whether a course takes something off her: by its weights, or by saying who looks after it.
 func (c *inquiry) takesOff(e dossier.Entry[plan.Course]) bool {
+	if comesOff(e.Body) {
+		return true
+	}
 	if e.Body.Custody != "" || e.Body.MassOff != nil && *e.Body.MassOff > 0 {
 		return true
 	}

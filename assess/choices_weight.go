@@ -7,6 +7,7 @@ import (
 	"oakum/field"
 	"oakum/formula/afloat"
 	"oakum/plan"
+	"oakum/quantity"
 )
 
 // courseWeights fills what a course does to draft, trim, heel and stability, by the weights that its own entry and its works take off.
@@ -47,6 +48,7 @@ func (c *inquiry) courseWeights(r *CourseRow, e dossier.Entry[plan.Course]) {
 		}
 	}
 	take(&r.Sinkage, "sinkage")
+	r.Sinkage.Text = quantity.Format(out.Sinkage, "mm", 0)
 	r.Sinkage.Label, r.Sinkage.Note = "sinks, or rises where negative", fmt.Sprintf("drafts %.2f m forward, %.2f m aft afterwards", out.DraftFwd, out.DraftAft)
 	take(&r.Trim, "trim_change")
 	take(&r.Heel, "heel")

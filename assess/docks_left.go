@@ -22,7 +22,7 @@ type WeightLeft struct {
 func (c *inquiry) weightsLeft() []WeightLeft {
 	list := []WeightLeft{}
 	for _, e := range dossier.All[plan.Course](c.d) {
-		if b := e.Body; b.MassOff != nil && *b.MassOff != 0 && b.X != nil && b.Z != nil {
+		if b := c.filled(e.Body); b.MassOff != nil && *b.MassOff != 0 && b.X != nil && b.Z != nil {
 			name := b.Name
 			if m, ok := dossier.Find[plan.Matter](c.d, b.Matter); ok {
 				name = m.Body.Name + ": " + name
@@ -50,9 +50,11 @@ func (c *inquiry) planHolds(course string) bool {
 // changesLeft are the weights of the courses and works named.
 func (c *inquiry) changesLeft(ids []string) (list []afloat.Change, err error) {
 	for _, id := range ids {
-		if e, ok := dossier.Find[plan.Course](c.d, id); ok && e.Body.MassOff != nil && e.Body.X != nil {
-			list = append(list, afloat.Change{Name: e.Body.Name, Mass: -*e.Body.MassOff, X: *e.Body.X, Y: orElse(e.Body.Y, 0), Z: e.Body.Z})
-			continue
+		if e, ok := dossier.Find[plan.Course](c.d, id); ok {
+			if b := c.filled(e.Body); b.MassOff != nil && b.X != nil {
+				list = append(list, afloat.Change{Name: b.Name, Mass: -*b.MassOff, X: *b.X, Y: orElse(b.Y, 0), Z: b.Z})
+				continue
+			}
 		}
 		e, ok := dossier.Find[plan.Work](c.d, id)
 		if !ok || e.Body.MassOff == nil || e.Body.X == nil {

@@ -26,6 +26,7 @@ type OpeningRow struct {
 	Alarm    Figure `json:"alarm"`    // time until the alarm
 	Critical Figure `json:"critical"` // time until the critical level
 	Blank    Figure `json:"blank"`    // plate wanted to blank it
+	Bolts    Figure `json:"bolts"`    // that hold that plate
 
 	below bool
 	flow  float64
@@ -88,6 +89,7 @@ func (c *inquiry) openingRow(e dossier.Entry[ship.Opening], list []dossier.Entry
 	row.below = below
 	row.Flow, row.flow = c.openingFlow(e, head, below)
 	row.Blank = c.blankFor(e, list, head, below)
+	row.Bolts = c.openingBolts(e, head, below)
 	switch {
 	case !below:
 	case good == 0:
@@ -97,6 +99,22 @@ func (c *inquiry) openingRow(e dossier.Entry[ship.Opening], list []dossier.Entry
 	}
 	row.Alarm, row.Critical = c.fillTimes(e, head, row.flow)
 	return row
+}
+
+// openingBolts are the bolts of the plate that would blank an opening.
+func (c *inquiry) openingBolts(e dossier.Entry[ship.Opening], head float64, below bool) Figure {
+	b := e.Body
+	hole := 2 * math.Sqrt(orElse(b.Area, 0)/math.Pi)
+	if b.Diameter != nil {
+		hole = *b.Diameter
+	}
+	switch {
+	case !below:
+		return aboveWater("bolts", "bolts of the blank").of("opening", e.ID)
+	case math.IsNaN(head) || hole <= 0:
+		return unknown("bolts", "bolts of the blank", "its size, its height or today's draft is unknown").of("opening", e.ID)
+	}
+	return c.boltsOver(e.ID, b.Name, hole, head).of("opening", e.ID)
 }
 
 func orderOf(b ship.Barrier) int {

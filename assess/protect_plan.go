@@ -25,6 +25,7 @@ type DemandRow struct {
 // AnodePlanRow is one way to protect her with anodes for ten years.
 type AnodePlanRow struct {
 	Alloy  string `json:"alloy"`
+	Ohms   Figure `json:"resistance"` // of one anode in her water
 	Count  Figure `json:"count"`
 	Mass   Figure `json:"mass"`
 	Life   Figure `json:"life"`
@@ -166,7 +167,7 @@ func (c *inquiry) anodePlan(r *ProtectionPart, w waters, d protection.DemandOut)
 		sheet, out, err := work(c.book, protection.AnodesNeeded, "plan-"+alloy, "ten years of "+alloy+" in her water", in, map[string]field.Given{
 			"current_initial": how(field.Computed, "protection.demand"), "current_mean": how(field.Computed, "protection.demand"), "current_final": how(field.Computed, "protection.demand"), "life": how(field.Assumed, "ten years"),
 			"anodes": how(basisOf(from.Head, field.Documented), "of the size she carries, mass by the metal's density"), "alloy": how(field.Assumed, "one of three"), "water": water, "resistivity": water, "utilisation": how(field.Assumed, "default"), "protected": how(field.Assumed, "default")})
-		row := AnodePlanRow{Alloy: alloy, Count: unknown("count", "anodes", ""), Mass: unknown("mass", "their net mass", ""), Life: unknown("life", "they last", "")}
+		row := AnodePlanRow{Alloy: alloy, Ohms: c.anodeResistance(set, in.Resistivity, alloy, from, water), Count: unknown("count", "anodes", ""), Mass: unknown("mass", "their net mass", ""), Life: unknown("life", "they last", "")}
 		if err != nil {
 			row.Says = err.Error()
 			r.Anodes = append(r.Anodes, row)
@@ -180,6 +181,19 @@ func (c *inquiry) anodePlan(r *ProtectionPart, w waters, d protection.DemandOut)
 		row.Says = strings.Join(out.Warnings, "; ")
 		r.Anodes = append(r.Anodes, row)
 	}
+}
+
+// anodeResistance is what one anode of her size meets in her water.
+func (c *inquiry) anodeResistance(set protection.AnodeSet, resistivity float64, alloy string, from dossier.Entry[ship.Anode], water field.Given) Figure {
+	const label = "resistance of one"
+	in := protection.AnodeResistance.New()
+	in.Shape, in.Resistivity = set.Shape, resistivity
+	basis := how(basisOf(from.Head, field.Documented), "of the size she carries")
+	sheet, _, err := work(c.book, protection.AnodeResistance, alloy, "one anode of her size in her water", in, map[string]field.Given{"kind": basis, "length": basis, "radius": basis, "width": basis, "area": basis, "resistivity": water})
+	if err != nil {
+		return unknown("resistance", label, err.Error())
+	}
+	return result(sheet, "resistance", label)
 }
 
 // alloyDensity in kg/m3, from memory.

@@ -23,6 +23,8 @@ type ShaftRow struct {
 	Cases   []ShaftCase `json:"cases"`
 	Gaining []string    `json:"gaining"` // bearings that carry more than today, case by case
 	Order   []string    `json:"order"`   // in which barriers come off and go on, if the tail is drawn
+	Plate   Figure      `json:"plate"`   // over the bore of the tube, if the tail is drawn
+	Bolts   Figure      `json:"bolts"`
 	Drawn   ShaftDrawn  `json:"drawn"`
 	Missing string      `json:"missing"`
 }
@@ -41,9 +43,10 @@ type ShaftCase struct {
 
 // BearingRow is one bearing in one case.
 type BearingRow struct {
-	Name   string `json:"name"`
-	Force  Figure `json:"force"`
-	Change Figure `json:"change"` // from as she lies
+	Name     string `json:"name"`
+	Force    Figure `json:"force"`
+	Change   Figure `json:"change"`   // from as she lies
+	Pressure Figure `json:"pressure"` // mean, under the shaft
 }
 
 // ShaftDrawn is the line to scale along: m from the after perpendicular, diameters in m.
@@ -76,6 +79,7 @@ func (c *inquiry) shafts(p *StandingPage) {
 	for _, e := range dossier.All[ship.ShaftLine](c.d) {
 		p.Shafts = append(p.Shafts, c.shaftRow(e))
 	}
+	c.lines = p.Shafts
 }
 
 // lineIn is a shaft line as its sheet takes it.
@@ -89,6 +93,7 @@ func (c *inquiry) shaftRow(e dossier.Entry[ship.ShaftLine]) ShaftRow {
 	b := e.Body
 	r := ShaftRow{ID: e.ID, Name: b.Name, Side: string(b.LineSide), State: b.State, Cases: []ShaftCase{}, Gaining: []string{}, Order: []string{}}
 	r.Drawn = ShaftDrawn{Segments: []DrawnSegment{}, Bearings: []DrawnPoint{}, Bodies: []DrawnPoint{}}
+	r.Plate, r.Bolts = c.tubeBlank(e)
 	line, why := c.lineOf(e, &r)
 	if why != "" {
 		r.Missing = why
@@ -233,12 +238,47 @@ func (c *inquiry) shaftCase(e dossier.Entry[ship.ShaftLine], name, key string, l
 		row.Force.Sheet = sheet.ID
 		c.forceBand(&row.Force, out, i, f.Force)
 		row.Change = unknown("change", "change from as she lies", "")
+		row.Pressure = c.bearingPressure(e, key, f)
 		k.Bearings = append(k.Bearings, row)
 	}
 	for _, s := range out.Curve {
 		k.Curve = append(k.Curve, XY{round(s.X), round(s.Y * 1000)})
 	}
 	return k, out, true
+}
+
+// bearingPressure is how hard a bearing is pressed, beside the usual limit of its kind for a shaft that turns.
+func (c *inquiry) bearingPressure(line dossier.Entry[ship.ShaftLine], key string, f shaft.BearingForce) Figure {
+	const label = "mean pressure"
+	for _, e := range dossier.All[ship.Bearing](c.d) {
+		b := e.Body
+		if b.Line != line.ID || b.Name != f.Name {
+			continue
+		}
+		switch {
+		case b.Kind == "thrust":
+			return unknown("pressure", label, "a thrust block: its pads, not its bore, carry")
+		case b.Length == nil || b.Diameter == nil || b.Kind == "":
+			return unknown("pressure", label, "its length, its diameter or its kind is not entered")
+		case f.Force <= 0:
+			return known("pressure", label, 0, "MPa", field.Computed, "nothing lies on it").of("bearing", e.ID)
+		}
+		in := shaft.BearingPressure.New()
+		in.Force, in.Length, in.Diameter, in.Kind = f.Force, *b.Length, *b.Diameter, b.Kind
+		basis := basisOf(e.Head, field.Documented)
+		sheet, out, err := work(c.book, shaft.BearingPressure, e.ID+"-"+key, line.Body.Name+", "+b.Name, in, map[string]field.Given{"force": how(field.Computed, "shaft.reactions"), "length": how(basis, ""), "diameter": how(basis, ""), "kind": how(basis, "")})
+		if err != nil {
+			return unknown("pressure", label, err.Error())
+		}
+		p := result(sheet, "pressure", label).of("bearing", e.ID)
+		p.Text += fmt.Sprintf(", %.0f %%", out.Used*100)
+		p.Note = "of the usual limit for a turning shaft; one at rest does not wear, and old wood and packing creep"
+		if out.Used > 1 {
+			p.Worry = 1
+		}
+		return p
+	}
+	return unknown("pressure", label, "its record is not found")
 }
 
 // lineHeight is how well the height of a bearing is known, m: three tenths of a millimetre, common practice for a feeler at a cold bearing.

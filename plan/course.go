@@ -14,6 +14,9 @@ type Course struct {
 	X          *float64  `key:"x" unit:"m" label:"its centre forward of the after perpendicular"`
 	Y          *float64  `key:"y" unit:"m" label:"its centre to port"`
 	Z          *float64  `key:"z" unit:"m" label:"its centre above the baseline"`
+	HeavyParts string    `key:"heavy_parts" label:"propellers and tail lengths" help:"what the course does with them: mass, lift, stand, road, current and bearings are then worked from their records" enum:"stay|stay, shaft sealed and blanked|off, shown at the ship|off, placed elsewhere|off with the tail length" optional:"yes"`
+	RoadLimit  *float64  `key:"road_limit" unit:"t" label:"most that the road or quay lets a vehicle weigh" over:"0" max:"1000"`
+	Ground     *float64  `key:"ground_bears" unit:"kPa" label:"what the ground bears where it is set down" over:"0" max:"5000"`
 	Protection string    `key:"protection" label:"effect on protection" optional:"yes"`
 	Bare       *float64  `key:"bronze_off" unit:"m2" label:"bare bronze taken out of the water" min:"0"`
 	Risk       string    `key:"risk" label:"effect on risk" optional:"yes"`

@@ -823,6 +823,7 @@ export interface components {
             enough: string;
             life: components["schemas"]["AssessFigure"];
             mass: components["schemas"]["AssessFigure"];
+            resistance: components["schemas"]["AssessFigure"];
             says: string;
         };
         AssessAnodeRow: {
@@ -863,6 +864,7 @@ export interface components {
             change: components["schemas"]["AssessFigure"];
             force: components["schemas"]["AssessFigure"];
             name: string;
+            pressure: components["schemas"]["AssessFigure"];
         };
         AssessBerthPart: {
             aground: components["schemas"]["AssessAgroundPart"];
@@ -1015,11 +1017,14 @@ export interface components {
             zone: string;
         };
         AssessCourseRow: {
+            bearing?: components["schemas"]["AssessFigure"];
+            bolts?: components["schemas"]["AssessFigure"];
             bronze_off: components["schemas"]["AssessFigure"];
             cost: components["schemas"]["AssessFigure"];
             cost_high: components["schemas"]["AssessFigure"];
             cost_likely: components["schemas"]["AssessFigure"];
             cost_low: components["schemas"]["AssessFigure"];
+            current?: components["schemas"]["AssessFigure"];
             custody: string;
             days: components["schemas"]["AssessFigure"];
             gate: string;
@@ -1029,17 +1034,23 @@ export interface components {
             holds: components["schemas"]["AssessFigure"];
             id: string;
             leaves: boolean;
+            lift?: components["schemas"]["AssessFigure"];
             mass_off: components["schemas"]["AssessFigure"];
             matter: string;
             matter_id: string;
             name: string;
             needs: string;
             notes: string;
+            part_mass?: components["schemas"]["AssessFigure"];
+            plate?: components["schemas"]["AssessFigure"];
             protection: string;
             risk: string;
             risk_left: components["schemas"]["AssessFigure"];
+            road?: components["schemas"]["AssessFigure"];
             rules_out: string;
+            shackle?: components["schemas"]["AssessFigure"];
             sinkage: components["schemas"]["AssessFigure"];
+            stand?: components["schemas"]["AssessFigure"];
             taken: boolean;
             trim_change: components["schemas"]["AssessFigure"];
             yearly: components["schemas"]["AssessFigure"];
@@ -1639,6 +1650,7 @@ export interface components {
             mass: components["schemas"]["AssessFigure"];
             name: string;
             says: string;
+            shackle: components["schemas"]["AssessFigure"];
             sling: components["schemas"]["AssessFigure"];
             stands: string;
             state: string;
@@ -1843,6 +1855,7 @@ export interface components {
             alarm: components["schemas"]["AssessFigure"];
             barriers: string;
             blank: components["schemas"]["AssessFigure"];
+            bolts: components["schemas"]["AssessFigure"];
             critical: components["schemas"]["AssessFigure"];
             flow: components["schemas"]["AssessFigure"];
             function: string;
@@ -2157,6 +2170,7 @@ export interface components {
             tube?: number[];
         };
         AssessShaftRow: {
+            bolts: components["schemas"]["AssessFigure"];
             cases: components["schemas"]["AssessShaftCase"][];
             drawn: components["schemas"]["AssessShaftDrawn"];
             gaining: string[];
@@ -2164,6 +2178,7 @@ export interface components {
             missing: string;
             name: string;
             order: string[];
+            plate: components["schemas"]["AssessFigure"];
             side: string;
             state: string;
         };

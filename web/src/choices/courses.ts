@@ -8,6 +8,8 @@ type Page = Brief['choices']
 type Course = Page['courses'][number]
 
 const figures = ['cost', 'yearly', 'days', 'mass_off', 'sinkage', 'trim_change', 'heel', 'gm', 'bronze_off', 'risk_left', 'holds'] as const
+/** Of courses that say what becomes of propellers and tail lengths. */
+const heavy = ['part_mass', 'lift', 'shackle', 'stand', 'road', 'current', 'bearing', 'plate', 'bolts'] as const
 const worded = ['gate', 'custody', 'heritage', 'protection', 'risk', 'needs', 'rules_out', 'notes'] as const
 
 export function coursesOf(page: Page, matter: MatterRow): Course[] {
@@ -39,6 +41,10 @@ function facts(courses: readonly Course[]): SideRow[] {
   if (!first) return []
   return [
     ...figures.map((key) => ({ label: first[key].label, cells: courses.map((c) => c[key]) })),
+    ...heavy.flatMap((key) => {
+      const label = courses.find((c) => c[key])?.[key]?.label
+      return label ? [{ label, cells: courses.map((c) => c[key] ?? '') }] : []
+    }),
     ...worded.map((key) => ({ label: text.choices.words[key], cells: courses.map((c) => c[key]) })),
   ]
 }

@@ -1,0 +1,73 @@
+package assess
+
+import (
+	"os"
+	"strings"
+	"testing"
+
+	"oakum/dossier"
+	"oakum/formula"
+)
+
+// byHand are the methods that no figure of the brief comes from, each with the reason: they are worked on the page Sheets, or when somebody asks.
+var byHand = map[string]string{
+	"afloat.curves":         "a table of hydrostatics for a naval architect: asked for, as a whole, on Sheets",
+	"afloat.equilibrium":    "the brief finds her drafts on her own hull; by hand it takes any",
+	"afloat.righting":       "the curve of righting arms is for the naval architect's own check",
+	"afloat.free-surface":   "the tanks' free surface enters through her hull form; by hand for a tank of simple shape",
+	"afloat.flooding":       "worked when the Docking page is asked for spaces open to the sea",
+	"afloat.trend":          "the weight trend on Standing joins her whole log; by hand for a few readings",
+	"choice.tree":           "looks are ranked by what they may change; a whole tree is drawn by hand",
+	"choice.contract":       "the triggers carry what it finds; it wants states and chances that only a person can give",
+	"coating.window":        "wants a weather forecast of the coming days, which the demonstration does not hold",
+	"docking.sequence":      "worked when the Docking page is asked for a state",
+	"money.bids":            "the bids on Money stand on one footing line by line; by hand for totals",
+	"money.next":            "the ladder on Money shows what each further sum would buy; by hand for one question",
+	"money.reference":       "other dockings are compared by hand, as they are few and unlike",
+	"flooding.permeability": "the spaces carry their permeability; by hand from what stands in them",
+	"calendar.network":      "the days of a docking stand on In dock once they are entered",
+	"calendar.window":       "tide windows are worked dock by dock on Docking; by hand for one rule",
+	"calendar.days":         "days of a docking are drawn by hand before there is a programme",
+	"outlook.weibull":       "wants lives of many like parts, which a single ship does not have",
+	"outlook.replacement":   "a rule for parts that are renewed at will; hers are renewed in dock",
+	"outlook.measure":       "the ten next places come from the map of the shell; by hand for one part",
+	"water.density":         "worked when the Docking page is asked for water of another salinity",
+	"water.salinity":        "salinity is logged; by hand from a conductivity meter",
+	"berth.tide":            "her harbours carry tide tables; by hand from harmonic constants",
+	"tow.moored":            "mooring loads are asked for a berth and a wind by hand",
+}
+
+// Every method is behind a figure of one of the two invented ships, or says why not: a method that no page reaches is one that nobody finds.
+func TestEveryMethodIsReachedOrSaysWhyNot(t *testing.T) {
+	reached := map[string]bool{}
+	for _, ship := range []string{"corran-vey", "pell"} {
+		r, err := dossier.ReadFolder(os.DirFS("../demo/" + ship))
+		if err != nil {
+			t.Fatal(err)
+		}
+		d, err := r.Whole()
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, id := range Assess(d, PlanInForce(d), date(t, "2026-11-25")).SheetIDs() {
+			method, _, _ := strings.Cut(id, "@")
+			reached[method] = true
+		}
+	}
+	known := map[string]bool{}
+	for _, m := range formula.Methods() {
+		id := m.Info().ID
+		known[id] = true
+		switch why := byHand[id]; {
+		case reached[id] && why != "":
+			t.Errorf("%s is reached: take it off the list", id)
+		case !reached[id] && why == "":
+			t.Errorf("%s is reached by no figure of the two ships: join it to a page, or say why not", id)
+		}
+	}
+	for id := range byHand {
+		if !known[id] {
+			t.Errorf("%s is no method", id)
+		}
+	}
+}
