@@ -3,6 +3,8 @@ package assess
 import (
 	"math"
 
+	"gonum.org/v1/gonum/interp"
+
 	"oakum/dossier"
 	"oakum/formula/hullform"
 	"oakum/ship"
@@ -19,6 +21,8 @@ type Drawing struct {
 	Strakes     []DrawnStrake  `json:"strakes"`
 	Shell       DrawnShell     `json:"shell"`
 	Spaces      []DrawnSpace   `json:"spaces"`
+	Gear        []DrawnGear    `json:"gear"`
+	Water       *DrawnWater    `json:"water,omitempty"`
 	Marks       []Mark         `json:"marks"`
 }
 
@@ -113,15 +117,17 @@ func (c *inquiry) drawing(b *Brief) (*Drawing, error) {
 	if err != nil {
 		return nil, err
 	}
-	d := &Drawing{Frames: []DrawnFrame{}, Strakes: []DrawnStrake{}, Spaces: []DrawnSpace{}}
+	d := &Drawing{Frames: []DrawnFrame{}, Strakes: []DrawnStrake{}, Spaces: []DrawnSpace{}, Gear: []DrawnGear{}}
 	d.size(c, h)
-	if err := d.lines(h); err != nil {
+	if err := d.lines(h, c.sheer()); err != nil {
 		return nil, err
 	}
 	l := c.locator()
 	d.frames(l, h)
 	d.strakes(l, h)
 	d.spaces(c.d)
+	d.gear(c.d)
+	d.water(c)
 	d.Marks = c.marks(l, worries(b))
 	return d, nil
 }
@@ -129,9 +135,25 @@ func (c *inquiry) drawing(b *Brief) (*Drawing, error) {
 func (d *Drawing) size(c *inquiry, h *hullform.Hull) {
 	box := h.Bounds()
 	d.Particulars = DrawnSize{Length: h.Length(), Beam: box.Size().Y, Depth: box.Size().Z, Aft: box.Low.X, Fore: box.High.X}
-	if p := c.particulars; p.DesignDraft != nil {
-		d.Particulars.Draft = p.DesignDraft
+	p := c.particulars
+	if p.Depth != nil {
+		d.Particulars.Depth = *p.Depth
 	}
+	d.Particulars.Draft = p.DesignDraft
+}
+
+// sheer is the height of the deck at the side as the hull form tells it, straight between its stations. The hull that is reckoned with runs to the
+// highest waterline of its offsets; the drawing shows where her deck is.
+func (c *inquiry) sheer() func(x float64) float64 {
+	for _, e := range dossier.All[ship.HullForm](c.d) {
+		if b := e.Body; len(b.Stations) > 1 && len(b.DeckHeights) == len(b.Stations) {
+			var line interp.PiecewiseLinear
+			if line.Fit(b.Stations, b.DeckHeights) == nil {
+				return line.Predict
+			}
+		}
+	}
+	return func(float64) float64 { return math.NaN() }
 }
 
 // stationsOf spreads n places along the hull, drawn in a hair from the ends so that each has a section.
@@ -146,7 +168,8 @@ func stationsOf(h *hullform.Hull, n int) []float64 {
 	return xs
 }
 
-func (d *Drawing) lines(h *hullform.Hull) error {
+// lines draws the hull; sheer gives the height of her deck at x, NaN where it is not entered.
+func (d *Drawing) lines(h *hullform.Hull, sheer func(x float64) float64) error {
 	low, high := h.Bounds().Low.Z, h.Bounds().High.Z
 	var heights []float64
 	for z := math.Ceil(low + 0.25); z < high; z++ {
@@ -158,7 +181,11 @@ func (d *Drawing) lines(h *hullform.Hull) error {
 		return err
 	}
 	for i, x := range xs {
-		d.Profile.Deck = append(d.Profile.Deck, XY{round(x), round(e.Deck[i].Z)})
+		z := sheer(x)
+		if math.IsNaN(z) {
+			z = e.Deck[i].Z
+		}
+		d.Profile.Deck = append(d.Profile.Deck, XY{round(x), round(z)})
 		d.Plan.Outline = append(d.Plan.Outline, XY{round(x), round(math.Abs(e.Deck[i].Y))})
 		d.Shell.Edge = append(d.Shell.Edge, XY{round(x), round(e.Girth[i])})
 	}

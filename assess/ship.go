@@ -2,10 +2,13 @@ package assess
 
 import (
 	"fmt"
+	"strings"
 
 	"oakum/dossier"
 	"oakum/field"
+	"oakum/formula/afloat"
 	"oakum/formula/hullform"
+	"oakum/quantity"
 )
 
 // ShipPage answers what she is, and how we know.
@@ -26,6 +29,7 @@ type HydroRow struct {
 	LCB          float64 `json:"lcb"`
 	LCF          float64 `json:"lcf"`
 	KM           float64 `json:"km"`
+	Sheet        string  `json:"sheet"`
 }
 
 // KindRow is how many records of a kind there are.
@@ -108,6 +112,20 @@ func (c *inquiry) hydroTable(p *ShipPage) {
 		if err != nil {
 			continue
 		}
-		p.Hydrostatics = append(p.Hydrostatics, HydroRow{round(t), round(q.Mass / 1000), round(q.TPC), round(q.MCT), round(q.LCB), round(q.LCF), round(q.KMt)})
+		sheet := c.hydroSheet(t)
+		p.Hydrostatics = append(p.Hydrostatics, HydroRow{round(t), round(q.Mass / 1000), round(q.TPC), round(q.MCT), round(q.LCB), round(q.LCF), round(q.KMt), sheet})
 	}
+}
+
+// hydroSheet enters the sheet of one line of the table, to be worked when somebody opens it.
+func (c *inquiry) hydroSheet(draft float64) string {
+	in := afloat.HydrostaticsOf.New()
+	in.Hull, in.Draft, in.Density = c.hullInput(), draft, seaWater
+	in.Length, in.Beam = c.particulars.LBP, c.particulars.Beam
+	given := map[string]field.Given{
+		"hull": how(field.Documented, "hull form"), "draft": how(field.Assumed, "a line of the table"), "trim": how(field.Assumed, "even keel"), "water_density": how(field.Assumed, "sea water"),
+		"length": how(field.Documented, "particulars"), "beam": how(field.Documented, "particulars"),
+	}
+	at := quantity.Format(draft, "m", 2)
+	return enter(c.book, afloat.HydrostaticsOf, "draft-"+strings.ReplaceAll(strings.Fields(at)[0], ".", "-"), "at a draft of "+at, in, given)
 }

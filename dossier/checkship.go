@@ -37,6 +37,16 @@ func (c *checker) ship() {
 		c.say(Doubt, "particulars", "Beam and length do not look like those of one ship.", "Look for feet entered as metres.")
 	}
 	c.described()
+	c.outlines()
+}
+
+// outlines looks for corners that have lost their partner.
+func (c *checker) outlines() {
+	for _, e := range All[ship.Outline](c.d) {
+		if x, z := len(e.Body.X), len(e.Body.Z); x != z || x < 2 {
+			c.tell(Wrong, RecordOf(e), fmt.Sprintf("%s has %d corners along the ship and %d heights.", e.Body.Name, x, z), "Give as many heights as places, two or more: it is not drawn as it stands.")
+		}
+	}
 }
 
 // described looks for whole kinds that are empty while others need them.

@@ -84,7 +84,7 @@ func (r *references) figures(d *page.Document, list []assess.Figure) {
 	if len(list) == 0 {
 		return
 	}
-	t := page.Table{Columns: []page.Column{{Head: "What", Share: 1}, {Head: "Where", Share: 1}, {Head: "Figure", Face: page.Bold}, {Head: "Worry", Face: page.Bold}, {Head: "How known"}, {Head: "Note"}}}
+	t := page.Table{Columns: []page.Column{{Head: "What", Share: 1}, {Head: "Where", Share: 1}, {Head: "Figure", Face: page.Bold}, {Head: "Worry", Face: page.Bold}, {Head: "How known"}, {Head: "Note", Share: 0.3}}}
 	for _, f := range list {
 		t.Rows = append(t.Rows, []string{f.Label, f.Place, f.Text, worry(f.Worry), r.from(f), f.Note})
 	}

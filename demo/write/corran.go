@@ -37,7 +37,7 @@ func corranUnsigned() ([]dossier.Record, error) {
 		return nil, err
 	}
 	for _, part := range []func(*vessel) error{
-		corranShip, corranShell, corranSpaces, corranWeights, corranShafts, corranOpenings, corranProtection, corranPaper,
+		corranShip, corranOutlines, corranShell, corranSpaces, corranWeights, corranShafts, corranOpenings, corranProtection, corranPaper,
 		corranThickness, corranDrafts, corranLog, corranUnderWater, corranMoney, corranDocks, corranMatters, corranWorks, corranHandedOn,
 	} {
 		if err := part(v); err != nil {

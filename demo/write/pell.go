@@ -15,7 +15,7 @@ func pell() ([]dossier.Record, error) {
 	if err != nil {
 		return nil, err
 	}
-	for _, part := range []func(*vessel) error{pellShip, pellHull, pellParts, pellLog, pellPlan} {
+	for _, part := range []func(*vessel) error{pellShip, pellOutlines, pellHull, pellParts, pellLog, pellPlan} {
 		if err := part(v); err != nil {
 			return nil, err
 		}

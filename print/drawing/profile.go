@@ -30,9 +30,10 @@ func Profile(d *page.Document, dr *assess.Drawing, places []Place) {
 		}
 		c.Strokes(closed(points(dr.Profile.Outline)), page.Heavy, false)
 		c.Strokes(points(dr.Profile.Deck), page.Line, false)
-		if t := dr.Particulars.Draft; t != nil {
-			c.Strokes([]page.XY{{x0 - margin, *t}, {x1 + margin, *t}}, page.Line, true)
+		for _, line := range underDeck(dr) {
+			c.Strokes(points(line), page.Line, false)
 		}
+		c.Strokes(water(dr, x0-margin, x1+margin), page.Line, true)
 		scale(c, dr, z0)
 		for _, s := range dr.Spaces {
 			mid := page.XY{(s.X[0] + s.X[1]) / 2, (s.Z[0] + s.Z[1]) / 2}
@@ -47,6 +48,31 @@ func Profile(d *page.Document, dr *assess.Drawing, places []Place) {
 		}
 	})
 	d.Space(1)
+}
+
+// underDeck are her shafts, screws and rudder, and what else is not above the deck: masts and funnel would make the drawing three times as high.
+func underDeck(dr *assess.Drawing) [][]assess.XY {
+	var lines [][]assess.XY
+	for _, g := range dr.Gear {
+		for _, line := range g.Profile {
+			if _, high := span(1, line); high <= dr.Particulars.Depth {
+				lines = append(lines, line)
+			}
+		}
+	}
+	return lines
+}
+
+// water is the line at which she floats: as the newest marks tell, or at the design draft where nobody has read them.
+func water(dr *assess.Drawing, from, to float64) []page.XY {
+	if w := dr.Water; w != nil {
+		at := func(x float64) page.XY { return page.XY{x, w.Aft + (w.Fore-w.Aft)*x/dr.Particulars.Length} }
+		return []page.XY{at(from), at(to)}
+	}
+	if t := dr.Particulars.Draft; t != nil {
+		return []page.XY{{from, *t}, {to, *t}}
+	}
+	return nil
 }
 
 // Plan draws her from above, bow to the right and port up.

@@ -78,6 +78,11 @@ export function drawing(): Drawing {
   const edge = (n: number): Point[] => xs.map((x) => [x, (girth(x, depth) * n) / names.length])
   return {
     particulars: { length, beam: 2 * halfBeam, depth, draft: 4.75, aft: -3.5, fore: 93.5 },
+    gear: [
+      { kind: 'outline', id: 'funnel', name: 'funnel', profile: [[[44, 10], [43, 18], [47, 18], [48, 10]]] },
+      { kind: 'propeller', id: 'screw', name: 'screw', profile: [[[1, 0.5], [1.2, 2], [1, 3.5]]], plan: [[[1, 1], [1, 4]]], sections: [[[1, 2], [4, 2]], [[-4, 2], [-1, 2]]] },
+    ],
+    water: { aft: 5, fore: 4.5, day: '2026-10-17' },
     profile: {
       outline: [[-2.5, 5.2], [0, 0.3], [4, 0], [90, 0], [93.5, 4], ...[...deck].reverse(), [-3.5, 8.4]],
       deck,

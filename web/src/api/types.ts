@@ -1284,6 +1284,7 @@ export interface components {
         };
         AssessDrawing: {
             frames: components["schemas"]["AssessDrawnFrame"][];
+            gear: components["schemas"]["AssessDrawnGear"][];
             marks: components["schemas"]["AssessMark"][];
             particulars: components["schemas"]["AssessDrawnSize"];
             plan: components["schemas"]["AssessDrawnPlan"];
@@ -1292,11 +1293,20 @@ export interface components {
             shell: components["schemas"]["AssessDrawnShell"];
             spaces: components["schemas"]["AssessDrawnSpace"][];
             strakes: components["schemas"]["AssessDrawnStrake"][];
+            water?: components["schemas"]["AssessDrawnWater"];
         };
         AssessDrawnFrame: {
             label: string;
             /** Format: double */
             x: number;
+        };
+        AssessDrawnGear: {
+            id: string;
+            kind: string;
+            name: string;
+            plan?: number[][][];
+            profile?: number[][][];
+            sections?: number[][][];
         };
         AssessDrawnLine: {
             label?: string;
@@ -1364,6 +1374,13 @@ export interface components {
             lower: number[][];
             name: string;
             upper: number[][];
+        };
+        AssessDrawnWater: {
+            /** Format: double */
+            aft: number;
+            day: string;
+            /** Format: double */
+            fore: number;
         };
         AssessEnoughRow: {
             chance: components["schemas"]["AssessFigure"];
@@ -1668,6 +1685,7 @@ export interface components {
             lcf: number;
             /** Format: double */
             mct: number;
+            sheet: string;
             /** Format: double */
             tpc: number;
         };

@@ -6,10 +6,18 @@ export interface Numbered {
   mark: Mark
 }
 
-/** The marks of a kind (or of all), worst first and then from aft forward, numbered as the list and the drawing both show them. */
+/** The choice of what asks for action, of whatever kind; no kind of record is called so. */
+export const asking = 'asking'
+
+/** Whether a mark asks for action. */
+export function urgent(mark: Mark): boolean {
+  return (mark.worry ?? 0) >= 2
+}
+
+/** The marks of a kind, of what asks for action, or of all, worst first and then from aft forward, numbered as the list and the drawing both show them. */
 export function numbered(marks: readonly Mark[], kind: string): Numbered[] {
   return marks
-    .filter((m) => kind === '' || m.kind === kind) // a copy, so that sorting leaves the drawing's own order alone
+    .filter((m) => kind === '' || (kind === asking ? urgent(m) : m.kind === kind)) // a copy, so that sorting leaves the drawing's own order alone
     .sort((a, b) => (b.worry ?? 0) - (a.worry ?? 0) || a.x - b.x)
     .map((mark, i) => ({ n: i + 1, mark }))
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { drawing } from '../../test/mock'
-import type { Drawing, Mark } from '../api/contract'
-import { along, hasForm, known, picture, views } from './picture'
+import type { Drawing, Mark, Point } from '../api/contract'
+import { along, hasForm, hullOnly, known, picture, views } from './picture'
 
 const d = drawing()
 const mark = (more: Partial<Mark>): Mark => ({ kind: 'gland', id: '1', label: '', place: '', x: 10, y: 3, z: 2, girth: 2.6, side: 'P', worry: 0, ...more })
@@ -62,4 +62,27 @@ it('reads a line between its points and nothing beyond them', () => {
   const line: [number, number][] = [[0, 1], [10, 3]]
   expect([0, 5, 10].map((x) => along(line, x))).toEqual([1, 2, 3])
   expect([-1, 11].map((x) => along(line, x))).toEqual([0, 0])
+})
+
+describe('what the lines of the hull do not show', () => {
+  it('draws the water as it stands at either end, a little beyond her', () => {
+    const water = picture('profile', d).lines.find((l) => l.weight === 'water')!
+    const [aft, fore] = water.points as [Point, Point]
+    expect(aft[0]).toBeLessThan(d.particulars.aft)
+    expect(fore[0]).toBeGreaterThan(d.particulars.fore)
+    expect((aft[1] - fore[1]) / (aft[0] - fore[0])).toBeCloseTo(0.5 / d.particulars.length, 9) // half a metre deeper aft
+    expect(picture('profile', { ...d, water: undefined } as Drawing).lines.some((l) => l.weight === 'water')).toBe(false)
+  })
+
+  it('leaves out what stands above the deck where only her hull is asked for, and keeps what is under water', () => {
+    const high = (of: Drawing) => Math.min(...picture('profile', of).lines.flatMap((l) => l.points).map(([, y]) => y))
+    expect(high(d)).toBe(-18)
+    expect(high(hullOnly(d))).toBeGreaterThanOrEqual(-d.particulars.depth - 3)
+    expect(hullOnly(d).gear.map((g) => g.id)).toEqual(['screw'])
+  })
+
+  it('draws the port gear to port in the plan, and one side of it in the body plan', () => {
+    expect(picture('plan', d).lines.some((l) => l.points.every(([x, y]) => x === 1 && y < 0))).toBe(true)
+    expect(picture('sections', d).lines.filter((l) => l.points.every(([, y]) => y === -2))).toHaveLength(1)
+  })
 })

@@ -12,11 +12,14 @@ export interface Box {
 
 export interface Line {
   points: Point[]
-  /** heavy is her outline, plain a line of hers, faint a line to read by. */
-  weight: 'heavy' | 'plain' | 'faint'
+  /** heavy is her outline, plain a line of hers, faint a line to read by, water the water she floats in. */
+  weight: 'heavy' | 'plain' | 'faint' | 'water'
   /** Metres between lines of its sort; it is left out while they would run into each other. */
   apart?: number
 }
+
+/** Water, as a line at which she floats. */
+type Water = NonNullable<Drawing['water']>
 
 export interface Label {
   at: Point
@@ -101,13 +104,15 @@ type Drawn = Omit<Picture, 'name' | 'content'>
 function profile(d: Drawing): Drawn {
   const up = ([x, z]: Point): Point => [x, -z]
   const ends = extent(d.profile.outline, 0)
-  const waterlines = d.profile.waterlines.map((w) => w.points ?? ([[ends[0], w.z], [ends[1], w.z]] as Point[]))
+  const waterlines = d.profile.waterlines.filter((w) => w.z <= d.particulars.depth).map((w) => w.points ?? ([[ends[0], w.z], [ends[1], w.z]] as Point[]))
   return {
     lines: [
       ...waterlines.map((points): Line => ({ points: points.map(up), weight: 'faint' })),
       ...d.spaces.map((s): Line => ({ points: box(s.x, s.z).map(up), weight: 'faint' })),
+      ...gear(d, 'profile').map((points): Line => ({ points: points.map(up), weight: 'plain' })),
       { points: closed(d.profile.outline).map(up), weight: 'heavy' },
       { points: d.profile.deck.map(up), weight: 'plain' },
+      ...(d.water ? [{ points: surface(d, d.water).map(up), weight: 'water' as const }] : []),
     ],
     labels: [
       ...d.profile.waterlines.flatMap((w) => (w.label ? [{ at: [ends[1], -w.z] as Point, text: w.label, anchor: 'end' as const }] : [])),
@@ -116,6 +121,28 @@ function profile(d: Drawing): Drawn {
     frames: d.frames,
     places: (m) => (m.z === undefined ? [] : [[m.x, -m.z]]),
   }
+}
+
+/** Shafts, screws, rudder and what stands above the deck, as one view shows them. */
+function gear(d: Drawing, view: 'profile' | 'plan' | 'sections'): Point[][] {
+  return d.gear.flatMap((g) => g[view] ?? [])
+}
+
+/** The water from a little abaft her to a little ahead, as high at each end as the marks told. */
+function surface(d: Drawing, w: Water): Point[] {
+  const [aft, fore] = [d.particulars.aft, d.particulars.fore]
+  const beyond = (fore - aft) / 40
+  const at = (x: number): Point => [x, w.aft + ((w.fore - w.aft) * x) / d.particulars.length]
+  return [at(aft - beyond), at(fore + beyond)]
+}
+
+/** Her hull alone, for a strip that leaves room for what the page says: nothing above the deck. */
+export function hullOnly(d: Drawing): Drawing {
+  return { ...d, gear: d.gear.filter((g) => g.kind !== 'outline' || !above(d, g.profile?.[0] ?? [])) }
+}
+
+function above(d: Drawing, line: Point[]): boolean {
+  return line.some(([, z]) => z > d.particulars.depth)
 }
 
 /** Seen from above with the bow to the right, port is up. */
@@ -131,6 +158,7 @@ function plan(d: Drawing): Drawn {
     lines: [
       { points: [[ends[0], 0], [ends[1], 0]], weight: 'faint' },
       ...d.plan.waterlines.flatMap((w) => both(w.points ?? [], 'faint')),
+      ...gear(d, 'plan').map((points): Line => ({ points: points.map(([x, y]) => [x, -y]), weight: 'plain' })),
       ...both(d.plan.outline, 'heavy'),
     ],
     labels: sides(d.plan.outline, ends[0]),
@@ -151,6 +179,7 @@ function sections(d: Drawing): Drawn {
       { points: [[0, 0], [0, -top]], weight: 'faint' },
       { points: [[-half, 0], [half, 0]], weight: 'faint' },
       ...lines,
+      ...gear(d, 'sections').filter((points) => points.every(([y]) => y >= 0)).map((points): Line => ({ points: points.map(([y, z]) => [-y, -z]), weight: 'plain' })),
     ],
     labels: [
       { at: [-half, 0], text: text.drawing.aft, anchor: 'start' },
