@@ -5,7 +5,9 @@ import (
 	"testing"
 )
 
-func worriedAbout(kind, id string, worry int) Figure { return Figure{Kind: kind, ID: id, Label: id, Worry: worry} }
+func worriedAbout(kind, id string, worry int) Figure {
+	return Figure{Kind: kind, ID: id, Label: id, Worry: worry}
+}
 
 // Twelve thin plates are one worry; a gland and an opening stand beside it before a second plate does.
 func TestFrontWorriesAreOfDifferentSorts(t *testing.T) {

@@ -109,7 +109,7 @@ func boardMoney(p MoneyPage) []Figure {
 	list := []Figure{}
 	for _, want := range []string{"in_hand", "committed", "reserve", "free", "pledges_counted", "deepest_gap"} {
 		for _, f := range p.Account {
-			if f.Key == want {
+			if f.Key == want && !(want == "deepest_gap" && f.Value != nil && *f.Value == 0) { // no gap is no line
 				list = append(list, f)
 			}
 		}

@@ -153,6 +153,7 @@ export const text = {
     strake: (name: string) => `Strake ${name}`,
     kinds: 'Show',
     all: 'all kinds',
+    asking: 'what asks for action',
     count: (shown: number, all: number) =>
       `${shown === all ? `${all} marks` : `${shown} of ${all} marks`}, numbered as in the list; a dot stands where there is no room for the number.`,
     aft: 'aft',
@@ -161,6 +162,18 @@ export const text = {
     record: 'Open the record',
     key: 'Key to the marks',
     unseen: 'not looked at',
+    water: (day: string) => `water of ${day}`,
+    particulars: 'Particulars',
+    hydrostatics: {
+      title: 'Hydrostatics, on an even keel in sea water of 1025 kg/m³',
+      draft: 'draft',
+      displacement: 'displacement',
+      tpc: 'tonnes a centimetre',
+      mct: 'moment to change trim',
+      lcb: 'centre of buoyancy, from aft',
+      lcf: 'centre of flotation, from aft',
+      km: 'metacentre above the baseline',
+    },
     strip: (n: number) => (n === 0 ? 'Her profile. Open the drawings.' : `Her profile with ${n} marks that ask for something. Open the drawings.`),
   },
 
