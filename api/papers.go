@@ -28,6 +28,7 @@ type Paper struct {
 func (s *Server) paperRoutes(api huma.API) {
 	s.signRoutes(api)
 	s.calendarRoutes(api)
+	s.newsRoutes(api)
 	tags := []string{"papers"}
 	huma.Register(api, huma.Operation{OperationID: "papers", Method: http.MethodGet, Path: "/papers", Summary: "The papers", Tags: tags},
 		func(_ context.Context, q *AsOf) (*body[[]Paper], error) {

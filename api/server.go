@@ -22,6 +22,8 @@ type Server struct {
 	By string
 	// Papers makes the printed papers; nil serves none.
 	Papers Papers
+	// News tells people outside; nil tells nobody.
+	News News
 	// Intake reads spreadsheets; nil reads none.
 	Intake Intake
 

@@ -30,7 +30,7 @@ func Papers() []Paper {
 		board, condition, thickness, openings, anodePlan, fieldNext, fieldThickness, fieldRounds, fieldGlands, fieldDive,
 		options, estimate, funding, specification, bids,
 		dockingCalculation, dockmaster, tow, arrival,
-		foundReport, changeOrders, dailyLog, paintLog, undocking, completion,
+		foundReport, changeOrders, dailyLog, paintLog, undocking, completion, labels,
 	}
 }
 

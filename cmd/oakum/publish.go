@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"io"
 
+	"oakum/app"
+	"oakum/assess"
 	"oakum/dossier"
 	"oakum/print/tell"
 )
@@ -41,18 +43,37 @@ func (c publishCommand) Run(s streams) error {
 	if err != nil {
 		return err
 	}
-	who, err := tell.AudienceNamed(c.For)
+	site, err := siteOf(ctx, a, b, c.For, c.Address)
 	if err != nil {
 		return err
-	}
-	site := tell.Site{For: who, Brief: b, Address: c.Address,
-		Versions: func(id string) []dossier.Record { list, _ := a.Versions(ctx, id); return list },
-		Open:     func(sum string) (io.ReadCloser, error) { f, _, err := a.OpenFile(ctx, sum); return f, err },
 	}
 	m, err := site.Publish(c.Folder)
 	if err != nil {
 		return err
 	}
 	_, err = fmt.Fprintf(s.out, "%s: %d updates, %d answered questions, %d photographs\n", c.Folder, m.Updates, m.Questions, m.Pictures)
+	return err
+}
+
+// siteOf is what an open ship tells an audience.
+func siteOf(ctx context.Context, a *app.App, b *assess.Brief, audience, address string) (tell.Site, error) {
+	who, err := tell.AudienceNamed(audience)
+	return tell.Site{For: who, Brief: b, Address: address,
+		Versions: func(id string) []dossier.Record { list, _ := a.Versions(ctx, id); return list },
+		Open:     func(sum string) (io.ReadCloser, error) { f, _, err := a.OpenFile(ctx, sum); return f, err },
+	}, err
+}
+
+// news tells people outside what the browser asks to be told.
+type news struct{}
+
+func (news) Preview(text string) (html, paste string) { return tell.Preview(text) }
+
+func (news) Zip(ctx context.Context, w io.Writer, a *app.App, b *assess.Brief, audience, address string) error {
+	site, err := siteOf(ctx, a, b, audience, address)
+	if err != nil {
+		return err
+	}
+	_, err = site.Zip(w)
 	return err
 }

@@ -69,6 +69,7 @@ func (c Address) serve(ctx context.Context, s streams, a *app.App, ship string) 
 	server := api.New(a)
 	server.By = c.By
 	server.Papers = papers{}
+	server.News = news{}
 	server.Intake = intake.Reader{}
 	all := server.Handler(web.Handler())
 	h := &http.Server{Handler: all, ReadHeaderTimeout: 10 * time.Second}

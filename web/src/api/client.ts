@@ -53,6 +53,8 @@ export const client = {
   undo: () => got<Step>(api.POST('/api/v1/undo')),
   journal: (before?: number) => got<Step[]>(api.GET('/api/v1/journal', { params: { query: before ? { before } : {} } })),
 
+  preview: (text: string) => got<{ html: string; paste: string }>(api.POST('/api/v1/preview', { body: { text } })),
+
   intake: (file: File) => {
     const form = new FormData()
     form.append('file', file)

@@ -45,6 +45,10 @@ export type EnoughRow = Whole<Schemas['AssessEnoughRow']>
 export type RungRow = Whole<Schemas['AssessRungRow']>
 export type GiftRow = Whole<Schemas['AssessGiftRow']>
 export type BidRow = Whole<Schemas['AssessBidRow']>
+export type DraftRow = Whole<Schemas['AssessDraftRow']>
+export type PartRow = Whole<Schemas['AssessPartRow']>
+export type QuestionRow = Whole<Schemas['AssessQuestionRow']>
+export type PhotoRow = Whole<Schemas['AssessPhotoRow']>
 /** One page of the brief: the answer in a sentence or a few, then what it rests on. */
 export interface PageBrief {
   heading: string[]

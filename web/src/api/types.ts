@@ -415,6 +415,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/news": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The published updates as a folder of pages, zipped */
+        get: operations["news"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/pairing": {
         parameters: {
             query?: never;
@@ -479,6 +496,23 @@ export interface paths {
         put?: never;
         /** Keep a photograph under its SHA-256 */
         post: operations["photo"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/preview": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** A text as people outside will read it */
+        post: operations["preview"];
         delete?: never;
         options?: never;
         head?: never;
@@ -2846,6 +2880,14 @@ export interface components {
             name: string;
             title: string;
         };
+        PreviewAnswer: {
+            /** @description made safe: no script, no picture from elsewhere */
+            html: string;
+            paste: string;
+        };
+        PreviewRequest: {
+            text: string;
+        };
         Sent: {
             /** @enum {string} */
             basis?: "measured" | "documented" | "assumed" | "computed" | "unknown";
@@ -3855,6 +3897,41 @@ export interface operations {
             };
         };
     };
+    news: {
+        parameters: {
+            query?: {
+                /** @description the day to look at, as YYYY-MM-DD; today when left out */
+                day?: string;
+                /** @description the plan to assume; the plan in force when left out */
+                plan?: string;
+                for?: "public" | "donors" | "board";
+                /** @description where the folder will stand on the web */
+                address?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
     pairing: {
         parameters: {
             query?: never;
@@ -4033,6 +4110,39 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["AppFile"];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    preview: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PreviewRequest"];
+            };
+        };
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PreviewAnswer"];
                 };
             };
             /** @description Error */
