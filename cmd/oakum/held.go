@@ -93,5 +93,5 @@ func (h held) Files(context.Context) ([]app.File, error) {
 	}
 	return slices.SortedFunc(maps.Values(h.kept()), func(a, b app.File) int { return cmp.Compare(a.SHA256, b.SHA256) }), nil
 }
-func (h held) Backup(context.Context, string) error      { return errFolder }
-func (h held) Close() error                              { return nil }
+func (h held) Backup(context.Context, string) error { return errFolder }
+func (h held) Close() error                         { return nil }

@@ -124,6 +124,8 @@ func (w *writer) atOnce(r dossier.Record) {
 		w.add(b.Date, "10:00", treasurer, desk, b)
 	case *plan.Payment:
 		w.add(b.Date, "10:30", treasurer, desk, b)
+	case *plan.Work, *plan.Guarantee: // opened to the public, and agreed, with the contract
+		w.add(date("2027-02-22"), "11:30", superintendent, desk, b)
 	case *survey.Draft:
 		w.add(b.Date, b.Time, superintendent, dockPhone, b)
 	case *survey.Thickness:
