@@ -31,13 +31,15 @@ type Brief struct {
 	// ask works what the Docking page tries; one trial at a time, because an inquiry keeps what it has worked out.
 	ask   *inquiry
 	tries *sync.Mutex
+	// studies are those of the futures already made, by how many; kept under tries.
+	studies map[int]*FuturesStudy
 	// shell maps the readings over the shell.
 	shell func() (*ShellMap, error)
 	// model is the ship and the plans as the futures see them.
 	model func() (*futures.Model, []futures.Plan)
 	// again runs the futures of the brief once more, with another number of them.
-	story func(which, future int) (Story, error)
-	again func(ctx context.Context, n int, progress func(done, of int)) (*FuturesPart, error)
+	story func(which, future int, plans []string) (Story, error)
+	again func(ctx context.Context, n int, progress func(done, of int), plans []string) (*FuturesPart, error)
 }
 
 // Sheet returns the sheet that a figure of the brief names.
@@ -87,13 +89,22 @@ func Assess(d *dossier.Dossier, p Plan, day quantity.Date) *Brief {
 	b.InDock = c.inDockPage(b.Money)
 	b.Record = c.recordPage(b)
 	b.Front = c.front(b)
-	b.story = func(which, future int) (Story, error) { return c.story(b.Outlook.parts, which, future) }
-	b.again = func(ctx context.Context, n int, progress func(done, of int)) (*FuturesPart, error) {
-		return c.futures(ctx, b.Outlook.parts, n, progress)
+	b.story = func(which, future int, plans []string) (Story, error) {
+		return c.story(b.Outlook.parts, which, future, plans)
+	}
+	b.again = func(ctx context.Context, n int, progress func(done, of int), plans []string) (*FuturesPart, error) {
+		return c.futures(ctx, b.Outlook.parts, n, progress, plans)
 	}
 	b.model = func() (*futures.Model, []futures.Plan) {
-		m := c.modelOf(b.Outlook.parts)
-		return m, c.plansOf(m)
+		list, err := c.compared(b.Outlook.parts, nil)
+		if err != nil {
+			return nil, nil
+		}
+		plans := make([]futures.Plan, len(list))
+		for i := range list {
+			plans[i] = list[i].plan
+		}
+		return list[0].model, plans
 	}
 	b.shell = c.shellMap(&b.Standing)
 	b.ask, b.tries = c, new(sync.Mutex)

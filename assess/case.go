@@ -29,7 +29,8 @@ type inquiry struct {
 	roomsMade        map[string][]*hullform.Space
 	secret           *[]string // texts that the board may not see
 	state            func() (*afloatState, []Notice)
-	lines            []ShaftRow // worked by the Standing page, read by the Choices page
+	lines            []ShaftRow    // worked by the Standing page, read by the Choices page
+	seen             *StandingPage // how she stands, once that page is worked
 }
 
 func newCase(d *dossier.Dossier, p Plan, day quantity.Date) *inquiry {

@@ -75,8 +75,23 @@ func scoreRow(e dossier.Entry[plan.Course], k dossier.Entry[plan.Criterion]) Sco
 			s.low, s.high = e.Body.ScoresLow[i], e.Body.ScoresHigh[i]
 			s.Score.Text = fmt.Sprintf("%g to %g, likely %g", s.low, s.high, s.mid)
 		}
+		s.outside(k.Body)
 	}
 	return s
+}
+
+// outside flags a score that lies beyond the worst or the best of its criterion: it is weighed as it stands, and the swings were asked for another range.
+func (s *ScoreRow) outside(k plan.Criterion) {
+	if k.Worst == nil || k.Best == nil {
+		return
+	}
+	low, high := min(*k.Worst, *k.Best), max(*k.Worst, *k.Best)
+	switch {
+	case s.mid < low || s.mid > high:
+		s.Score.Worry, s.Score.Note = 2, "outside the range of the criterion, "+s.Range
+	case s.low < low || s.high > high:
+		s.Score.Worry, s.Score.Note = 1, "its range reaches outside that of the criterion, "+s.Range
+	}
 }
 
 // points is a figure in a unit of the keeper's own.

@@ -72,3 +72,26 @@ func TestWaysOfCountingDiffer(t *testing.T) {
 		t.Errorf("%+v", p.Close)
 	}
 }
+
+// A course beyond the worst of a criterion is said to be so, and keeps its points below nought: it is not cut off at the end of the range.
+func TestScoreOutsideItsCriterionIsFlagged(t *testing.T) {
+	d := dossier.New()
+	put(t, d, "m", plan.Matter{Name: "Coating"})
+	put(t, d, "k", plan.Criterion{Name: "Cost", Unit: "thousand euro", Worst: new(260.0), Best: new(0.0), Swing: new(100.0)})
+	put(t, d, "a", plan.Course{Matter: "m", Name: "Full", Criteria: []string{"k"}, Scores: []float64{560}})
+	put(t, d, "b", plan.Course{Matter: "m", Name: "Spot", Criteria: []string{"k"}, Scores: []float64{130}, ScoresLow: []float64{100}, ScoresHigh: []float64{300}})
+	c := brief(t, d, "2026-05-01").Choices
+	for _, s := range c.Scores {
+		want := map[string]struct {
+			worry int
+			note  string
+		}{"Full": {2, "outside the range of the criterion, 260 to 0"}, "Spot": {1, "its range reaches outside that of the criterion, 260 to 0"}}[s.Course]
+		if s.Score.Worry != want.worry || s.Score.Note != want.note {
+			t.Errorf("%s: worry %d, %q", s.Course, s.Score.Worry, s.Score.Note)
+		}
+	}
+	// 100 (560-260)/(0-260) = -115.4
+	if v := c.Weighed[1].Value; v.Value == nil || *v.Value > -115 || *v.Value < -116 {
+		t.Errorf("value %+v", v)
+	}
+}

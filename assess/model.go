@@ -36,6 +36,15 @@ var Assumptions = []string{
 	"Prices rise 3 % a year; money is discounted at 3.5 % a year; costs of works move together with a correlation of 0.2 (from memory).",
 }
 
+// assumptions are those, and what losing her is taken to cost.
+func (c *inquiry) assumptions() []string {
+	list := slices.Clone(Assumptions)
+	if x := c.particulars.LossCost; x != nil {
+		return append(list, "Losing her is counted at "+c.money(*x)+", from her particulars, and the income lost.")
+	}
+	return append(list, "Losing her is counted by the income lost alone, because nobody has put a sum to it: it goes into her particulars.")
+}
+
 // modelOf makes the ship of the futures from the parts and the records.
 func (c *inquiry) modelOf(parts []lifePart) *futures.Model {
 	m := &futures.Model{Years: 40}
@@ -93,9 +102,13 @@ func (c *inquiry) zoneIndex(m *futures.Model, at map[string]int, name string) in
 	if i, ok := at[name]; ok {
 		return i
 	}
-	at[name] = len(m.Zones)
-	m.Zones = append(m.Zones, futures.Zone{Name: name, Rate: 1e-4, RateSpread: 0.3, Bare: 2, Protection: weibull(15, 2, c.protectionAge()), Unnoticed: 1})
+	at[name] = c.addZone(m, name)
 	return at[name]
+}
+
+func (c *inquiry) addZone(m *futures.Model, name string) int {
+	m.Zones = append(m.Zones, futures.Zone{Name: name, Rate: 1e-4, RateSpread: 0.3, Bare: 2, Protection: weibull(15, 2, c.protectionAge()), Unnoticed: 1})
+	return len(m.Zones) - 1
 }
 
 // protectionAge is how long the youngest protection has worked, years.
@@ -150,7 +163,7 @@ func (c *inquiry) worksOf(m *futures.Model, parts []lifePart) {
 		if b.Likely == nil || b.State == "done" || b.State == "dropped" {
 			continue
 		}
-		w := futures.Work{Name: b.Name, Cost: spreadOf(b.Low, b.Likely, b.High), Must: b.Must != nil && *b.Must}
+		w := futures.Work{ID: e.ID, Name: b.Name, Cost: spreadOf(b.Low, b.Likely, b.High), Must: b.Must != nil && *b.Must}
 		if b.Days != nil {
 			w.Days = *b.Days / 86400
 		}
@@ -218,6 +231,9 @@ func (c *inquiry) watchOf() futures.Watch {
 func (c *inquiry) dockTerms() futures.DockTerms {
 	t := futures.DockTerms{Correlate: costCorrelation, Lead: 0.5, Emergency: emergencyFactor, NoDock: noDockFree, NoDockLoss: lostWaiting, Away: futures.Spread{Low: 20, Likely: 45, High: 120},
 		Escalation: escalationRate, Discount: discountRate}
+	if c.particulars.LossCost != nil {
+		t.Loss = *c.particulars.LossCost
+	}
 	for _, e := range dossier.All[plan.Season](c.d) {
 		if e.Body.Income != nil {
 			t.Income += *e.Body.Income

@@ -35,6 +35,7 @@ type OutlookRow struct {
 
 func (c *inquiry) outlookPage(standing StandingPage) OutlookPage {
 	p := OutlookPage{Heading: []string{}, Dated: []OutlookRow{}, Floods: c.floodRows(), Missing: []Notice{}}
+	c.seen = &standing
 	p.parts = c.lifeParts(standing)
 	slices.SortStableFunc(p.parts, func(a, b lifePart) int {
 		return cmp.Or(cmp.Compare(a.due.early, b.due.early), cmp.Compare(a.due.likely, b.due.likely))

@@ -5,10 +5,8 @@ import (
 	"fmt"
 	"math"
 
-	"oakum/dossier"
 	"oakum/field"
 	"oakum/futures"
-	"oakum/plan"
 	"oakum/quantity"
 )
 
@@ -23,19 +21,24 @@ type FuturesPart struct {
 	Seed        uint64       `json:"seed"`
 	N           int          `json:"n"`
 	Plans       []PlanFuture `json:"plans"`
-	Apart       []string     `json:"apart"` // what separates the plans, a sentence each
+	Apart       []string     `json:"apart"`   // what separates the plans, a sentence each
+	Choices     []PlanChoice `json:"choices"` // the plans that can be compared
 	Assumptions []string     `json:"assumptions"`
 }
 
 // PlanFuture is one plan over many futures.
 type PlanFuture struct {
+	Key       string      `json:"key"`
 	Name      string      `json:"name"`
 	Water     Figure      `json:"water"`     // chance of first water within ten years
 	Emergency Figure      `json:"emergency"` // chance of an emergency docking within ten years
 	Loss      Figure      `json:"loss"`      // chance of losing her within ten years
 	Docked    Figure      `json:"docked"`    // planned docking
+	Bill      Figure      `json:"bill"`      // of that docking
+	Deferred  Figure      `json:"deferred"`  // works put off then because the money does not reach
 	Cost      Figure      `json:"cost"`
 	Income    Figure      `json:"income"`
+	More      []Figure    `json:"more"` // differences from the first plan, future by future; none for the first itself
 	Curve     []YearPoint `json:"curve"`
 	First     []FirstRow  `json:"first"`
 	Triggers  []Figure    `json:"triggers"`
@@ -48,6 +51,8 @@ type YearPoint struct {
 	Emergency float64 `json:"emergency"`
 	Loss      float64 `json:"loss"`
 	SE        float64 `json:"se"` // of the chance of an emergency
+	WaterSE   float64 `json:"water_se"`
+	LossSE    float64 `json:"loss_se"`
 }
 
 // FirstRow is how often a part lets in the first water.
@@ -62,7 +67,7 @@ type FirstRow struct {
 }
 
 func (c *inquiry) runFutures(p *OutlookPage) {
-	part, err := c.futures(context.Background(), p.parts, quickFutures, nil)
+	part, err := c.futures(context.Background(), p.parts, quickFutures, nil, nil)
 	if err != nil {
 		p.Missing = append(p.Missing, Notice{What: "The futures can't be run: " + err.Error(), Page: "outlook"})
 		return
@@ -70,105 +75,69 @@ func (c *inquiry) runFutures(p *OutlookPage) {
 	p.Futures = part
 }
 
-// Futures runs n futures of each plan of the brief; it stops when the context ends.
-func (b *Brief) Futures(ctx context.Context, n int, progress func(done, of int)) (*FuturesPart, error) {
-	return b.again(ctx, n, progress)
+// Futures runs n futures of each plan; it stops when the context ends. Plans are named by their keys; without any, the brief's own are run.
+func (b *Brief) Futures(ctx context.Context, n int, progress func(done, of int), plans ...string) (*FuturesPart, error) {
+	return b.again(ctx, n, progress, plans)
 }
 
 // FuturesModel is the ship and the plans that the futures of the brief run, for whoever wants to check them with another program.
 func (b *Brief) FuturesModel() (*futures.Model, []futures.Plan) { return b.model() }
 
-func (c *inquiry) futures(ctx context.Context, parts []lifePart, n int, progress func(done, of int)) (*FuturesPart, error) {
-	m := c.modelOf(parts)
-	plans := c.plansOf(m)
-	f := &FuturesPart{Seed: seed, N: n, Plans: []PlanFuture{}, Apart: []string{}, Assumptions: Assumptions}
+func (c *inquiry) futures(ctx context.Context, parts []lifePart, n int, progress func(done, of int), keys []string) (*FuturesPart, error) {
+	list, err := c.compared(parts, keys)
+	if err != nil {
+		return nil, err
+	}
+	f := &FuturesPart{Seed: seed, N: n, Plans: []PlanFuture{}, Apart: []string{}, Choices: c.planChoices(), Assumptions: c.assumptions()}
 	var outcomes [][]futures.Outcome
-	for i := range plans {
+	for i := range list {
 		o := futures.Options{Seed: seed, Futures: n}
 		if progress != nil {
-			o.Progress = func(done, of int) { progress(i*of+done, len(plans)*of) }
+			o.Progress = func(done, of int) { progress(i*of+done, len(list)*of) }
 		}
-		out, err := futures.Run(ctx, m, &plans[i], o)
+		out, err := futures.Run(ctx, list[i].model, &list[i].plan, o)
 		if err != nil {
 			return nil, err
 		}
 		outcomes = append(outcomes, out)
-		f.Plans = append(f.Plans, c.planFuture(m, &plans[i], out))
+		p := c.planFuture(&list[i], out)
+		if i > 0 {
+			p.More = c.differences(outcomes[0], out)
+			f.Apart = append(f.Apart, c.apart(list[0].plan.Name, p))
+		}
+		f.Plans = append(f.Plans, p)
 	}
-	for i := 1; i < len(plans); i++ {
-		f.Apart = append(f.Apart, c.apart(&plans[0], &plans[i], outcomes[0], outcomes[i]))
-	}
+	f.Apart = append(f.Apart, c.worthOfHer(list, outcomes)...)
 	return f, nil
-}
-
-// plansOf are the plans compared: the one in force, docking a year earlier, and waiting.
-func (c *inquiry) plansOf(m *futures.Model) []futures.Plan {
-	scope := make([]int, len(m.Works))
-	for i := range scope {
-		scope[i] = i
-	}
-	again := 20.0
-	if c.plan.NextAfter != nil {
-		again = *c.plan.NextAfter
-	}
-	at := 2.0
-	for _, d := range []quantity.Date{c.plan.Date, c.plan.Earliest} {
-		if y, ok := c.day.YearsUntil(d); ok {
-			at = max(y, 0)
-			break
-		}
-	}
-	triggers := c.futureTriggers()
-	name := fmt.Sprintf("dock in %d", int(c.day.DecimalYear()+at))
-	plans := []futures.Plan{{Name: name, Dock: at, Scope: scope, Again: again, Triggers: triggers}}
-	if at > 1.5 {
-		plans = append(plans, futures.Plan{Name: fmt.Sprintf("dock in %d", int(c.day.DecimalYear()+at-1)), Dock: at - 1, Scope: scope, Again: again, Triggers: triggers})
-	}
-	plans = append(plans, futures.Plan{Name: "dock when the money is there", Dock: at, Wait: true, Scope: scope, Again: again, Triggers: triggers})
-	return append(plans, futures.Plan{Name: "wait until she must", Dock: -1, Scope: scope, Again: again})
-}
-
-// futureTriggers turns the agreed triggers into what the futures can count: findings of a sort, at least or at most so many.
-func (c *inquiry) futureTriggers() []futures.Trigger {
-	group := map[string]string{"plate": "plates", "pit": "plates", "through": "plates", "doubler": "doublers", "opening": "openings", "gland": "glands", "anode": "anodes", "coating": "coating"}
-	var list []futures.Trigger
-	for _, e := range dossier.All[plan.Trigger](c.d) {
-		b := e.Body
-		g, known := group[b.Finding]
-		if !known || b.Money == nil || b.State == "withdrawn" {
-			continue
-		}
-		t := futures.Trigger{Name: e.Body.Name, Group: g, Worse: b.Direction != "better", Count: 1, Money: *b.Money}
-		if b.Measure == "count" && b.Limit != nil {
-			t.Count = int(*b.Limit)
-		} else if !t.Worse {
-			t.Count = 0
-		}
-		if b.Days != nil {
-			t.Days = *b.Days / 86400
-		}
-		if !t.Worse {
-			t.Money, t.Days = -t.Money, -t.Days
-		}
-		list = append(list, t)
-	}
-	return list
 }
 
 const tenYears = 10
 
-func (c *inquiry) planFuture(m *futures.Model, p *futures.Plan, out []futures.Outcome) PlanFuture {
-	s := futures.Summarise(m, p, out)
-	f := PlanFuture{Name: p.Name, Curve: []YearPoint{}, First: []FirstRow{}, Triggers: []Figure{}}
+func (c *inquiry) planFuture(of *comparedPlan, out []futures.Outcome) PlanFuture {
+	m := of.model
+	s := futures.Summarise(m, &of.plan, out)
+	f := PlanFuture{Key: of.key, Name: of.plan.Name, More: []Figure{}, Curve: []YearPoint{}, First: []FirstRow{}, Triggers: []Figure{}}
 	f.Water = chanceFigure("water", "chance of water within ten years", s.Water[tenYears-1])
 	f.Emergency = chanceFigure("emergency", "chance of an emergency docking within ten years", s.Emergency[tenYears-1])
 	f.Loss = chanceFigure("loss", "chance of losing her within ten years", s.Loss[tenYears-1])
 	f.Docked = c.yearsFigure("docked", "planned docking", s.DockedAt)
+	f.Bill, f.Deferred = notYetFigure("bill", "bill of that docking, in its day's money"), notYetFigure("deferred", "works put off then, of the plan's")
+	if len(of.plan.Scope) > 0 && of.plan.Dock >= 0 {
+		f.Bill = c.moneyBand(f.Bill.Key, f.Bill.Label, s.Works)
+		f.Deferred = known(f.Deferred.Key, f.Deferred.Label, s.Deferred, "-", field.Computed, "futures")
+		f.Deferred.Text = fmt.Sprintf("%.0f of %d", s.Deferred, len(of.plan.Scope))
+		if s.Deferred >= 0.5 {
+			f.Deferred.Note = "on average, because the money does not reach"
+		}
+	} else {
+		f.Bill.Note, f.Deferred.Note = "", ""
+		f.Bill.Text, f.Deferred.Text = "no planned docking", "none is planned"
+	}
 	f.Cost = c.moneyBand("cost", "paid over forty years, in today's value", s.Cost)
 	f.Income = c.moneyBand("income", "income lost, in today's value", s.Income)
 	first := int(math.Ceil(c.day.DecimalYear()))
 	for y := range s.Water {
-		f.Curve = append(f.Curve, YearPoint{first + y, s.Water[y].P, s.Emergency[y].P, s.Loss[y].P, s.Emergency[y].SE})
+		f.Curve = append(f.Curve, YearPoint{first + y, s.Water[y].P, s.Emergency[y].P, s.Loss[y].P, s.Emergency[y].SE, s.Water[y].SE, s.Loss[y].SE})
 	}
 	for i, fp := range s.First {
 		if i == 10 {
@@ -212,21 +181,4 @@ func (c *inquiry) yearsFigure(key, label string, b futures.Bands) Figure {
 
 func (c *inquiry) moneyBand(key, label string, b futures.Bands) Figure {
 	return known(key, label, b.P50, c.currency(), field.Computed, "futures").band(b.P10, b.P50, b.P90)
-}
-
-// apart says in one sentence what separates a plan from the first.
-func (c *inquiry) apart(a, b *futures.Plan, x, y []futures.Outcome) string {
-	d := futures.Compare(x, y, futures.Burden)
-	e := futures.Compare(x, y, func(o *futures.Outcome) float64 {
-		if o.Emergency <= tenYears {
-			return 1
-		}
-		return 0
-	})
-	way, much := "more", d.Mean
-	if much < 0 {
-		way, much = "less", -much
-	}
-	return fmt.Sprintf("Against “%s”, “%s” costs %s %s on average (standard error %s) and changes the chance of an emergency within ten years by %+.1f points (standard error %.1f).",
-		a.Name, b.Name, quantity.Format(much, c.currency(), 0), way, quantity.Format(d.SE, c.currency(), 0), e.Mean*100, e.SE*100)
 }

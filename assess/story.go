@@ -26,23 +26,28 @@ type StoryLine struct {
 	Place string `json:"place,omitempty"`
 }
 
-// Story tells one future of one of the plans compared, counted from 0.
-func (b *Brief) Story(which, future int) (Story, error) { return b.story(which, future) }
+// Story tells one future of one of the plans compared, counted from 0. Plans are named as for Futures.
+func (b *Brief) Story(which, future int, plans ...string) (Story, error) {
+	return b.story(which, future, plans)
+}
 
 // storyLines is how many things a story tells; a person reads no more.
 const storyLines = 60
 
-func (c *inquiry) story(parts []lifePart, which, future int) (Story, error) {
-	m := c.modelOf(parts)
-	plans := c.plansOf(m)
+func (c *inquiry) story(parts []lifePart, which, future int, keys []string) (Story, error) {
+	plans, err := c.compared(parts, keys)
+	if err != nil {
+		return Story{}, err
+	}
 	if which < 0 || which >= len(plans) {
 		return Story{}, field.Refuse("which", "there are %d plans, counted from 0; %d is none of them", len(plans), which)
 	}
-	events, o, err := futures.Story(m, &plans[which], seed, future)
+	m := plans[which].model
+	events, o, err := futures.Story(m, &plans[which].plan, seed, future)
 	if err != nil {
 		return Story{}, field.Refuse("plan", "%v", err)
 	}
-	s := Story{Plan: plans[which].Name, Future: future, Lines: []StoryLine{}}
+	s := Story{Plan: plans[which].plan.Name, Future: future, Lines: []StoryLine{}}
 	day := c.day.DecimalYear()
 	for _, e := range events {
 		if len(s.Lines) == storyLines {

@@ -54,13 +54,10 @@ func newTerms(m *Model, p *Plan) terms {
 	for i := range m.Parts {
 		t.heard[i] = m.Parts[i].floods()
 	}
-	for _, g := range p.Triggers {
-		var found []int
-		for i := range m.Parts {
-			if m.Parts[i].Group == g.Group {
-				found = append(found, i)
-				t.heard[i] = true
-			}
+	for i := range p.Triggers {
+		found := p.Triggers[i].counts(m)
+		for _, q := range found {
+			t.heard[q] = true
 		}
 		t.found = append(t.found, found)
 	}

@@ -26,3 +26,6 @@ func Compare(a, b []Outcome, of func(*Outcome) float64) Difference {
 
 // Burden is the whole of what a future cost: what was paid and the income lost.
 func Burden(o *Outcome) float64 { return o.Cost + o.Income }
+
+// Net is the burden less what is left of the last docking at the end: what plans with dockings in different years are compared by.
+func Net(o *Outcome) float64 { return Burden(o) - o.Left }

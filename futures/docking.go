@@ -116,7 +116,8 @@ func (r *runner) dock(o *Outcome) {
 	if first {
 		o.Docked, o.Works, o.Days, o.Deferred = at, works+fixed+days*r.m.Dock.DayRate, days, int32(len(r.scope)-keep)
 	}
-	r.pay(at, works+fixed+days*r.m.Dock.DayRate, days, o)
+	r.last = works + fixed + days*r.m.Dock.DayRate
+	r.pay(at, r.last, days, o)
 	r.say(at, "she goes to dock as planned", -1)
 	r.due = r.next(at)
 	for _, w := range r.scope[:keep] {
@@ -164,27 +165,6 @@ func (r *runner) renew(w int, at float64) {
 	}
 }
 
-// triggers looks at what the dry dock shows and lights what was agreed.
-func (r *runner) triggers(at float64, o *Outcome, first bool) (money, days float64) {
-	for i, t := range r.plan.Triggers {
-		n := 0
-		for _, p := range r.terms.found[i] {
-			if r.wet[p] || r.fails.at[p] < at+1 {
-				n++
-			}
-		}
-		if (t.Worse && n >= t.Count) || (!t.Worse && n <= t.Count) {
-			money += t.Money
-			days += t.Days
-			if first {
-				o.Fired |= 1 << min(i, 31)
-			}
-			r.say(at, "trigger: "+t.Name, -1)
-		}
-	}
-	return money, days
-}
-
 // emergency docks her at once, and returns false when she is lost on the way to it.
 func (r *runner) emergency(p int, at float64, o *Outcome) bool {
 	o.Emergency = min(o.Emergency, at)
@@ -210,8 +190,9 @@ func (r *runner) emergency(p int, at float64, o *Outcome) bool {
 	r.again(p, at, &r.lives[p].renewed)
 	if did == len(r.scope) { // nothing is left for the planned docking: the clock starts anew
 		r.due = math.Inf(1)
-		if r.plan.Dock >= 0 {
+		if r.plan.Dock >= 0 && r.plan.Again > 0 {
 			r.due = r.next(at)
+			r.last = works + fixed + days*r.m.Dock.DayRate
 		}
 		r.wake()
 	}

@@ -75,6 +75,7 @@ type Watch struct {
 
 // Work is something that can be done in dock.
 type Work struct {
+	ID       string
 	Name     string
 	Cost     Spread
 	Value    float64 // worth a unit of money when not all can be afforded; the least worthy is deferred first
@@ -122,14 +123,30 @@ type Funds struct {
 type Pledge struct{ Amount, Due, Chance float64 }
 
 // Trigger is agreed before the dock is dry: if the number of parts of Group found failed or past their limit is at least (Worse) or at most (not Worse)
-// Count, the cost changes by Money and the stay by Days.
+// Count, the cost changes by Money and the stay by Days. Where it reads plates, it is their thickness at the first docking that is looked at instead.
 type Trigger struct {
 	Name  string
 	Group string
+	Parts []int // the parts of Group that it speaks of; nil all of them
 	Worse bool
 	Count int
 	Money float64
 	Days  float64
+
+	Gauges []Gauge // plates that it reads
+	Least  float64 // weight of the plates found under their limits: lit at or above it when Worse, at or below it otherwise
+	Mean   bool    // lit where the plates are within their limits on their mean, instead
+}
+
+// Gauge is a place on the shell whose thickness is read in dock.
+type Gauge struct {
+	Part          int     // of the model, whose draw it shares; -1 where the model does without the plate
+	Draw          int     // numbers the draw of a plate that the model does without
+	Thickness, SD float64 // m, today
+	Zone          int
+	Factor        float64 // on the zone's rate
+	Limit         float64 // m
+	Weight        float64 // what it counts for when it is under the limit: 1, or its area
 }
 
 // Plan is what the keeper would do.

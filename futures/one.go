@@ -14,6 +14,7 @@ type Outcome struct {
 	Signed    float64 // the contract could be signed
 	Cost      float64 // present value of all that was paid
 	Income    float64 // present value of income lost
+	Left      float64 // present value of what is left of the last docking when the horizon ends: its bill, by the years until the next
 	Works     float64 // bill of the first planned docking, in its day's money
 	Days      float64 // days in dock then
 	Deferred  int32   // works put off then
@@ -43,6 +44,7 @@ type runner struct {
 	cost  []float64
 	purse purse
 	due   float64 // the next planned docking
+	last  float64 // bill of the last docking that did the whole scope
 	tell  func(year float64, words string, part int)
 }
 
@@ -78,11 +80,13 @@ func newRunner(m *Model, p *Plan, v variables) *runner {
 func (r *runner) run() Outcome {
 	o := Outcome{Water: math.Inf(1), First: -1, Emergency: math.Inf(1), Loss: math.Inf(1), Docked: math.Inf(1), Signed: math.Inf(1)}
 	r.purse.fill(&r.m.Money, &r.s, r.vars.giving)
+	r.last = 0
 	r.due = r.planned(&o)
 	r.begin()
 	for range 10_000 {
 		part, at := r.fails.first()
 		if at >= r.m.Years && r.due >= r.m.Years {
+			o.Left = r.left()
 			return o
 		}
 		if r.due <= at {
@@ -94,6 +98,15 @@ func (r *runner) run() Outcome {
 		}
 	}
 	return o
+}
+
+// left is the present value of what is left of the last docking at the end of the horizon. Without it a plan that happens to dock in the last years would
+// be charged for years that nobody looks at.
+func (r *runner) left() float64 {
+	if r.plan.Again <= 0 || math.IsInf(r.due, 1) {
+		return 0
+	}
+	return r.last * min((r.due-r.m.Years)/r.plan.Again, 1) * r.present(r.m.Years)
 }
 
 // begin draws the zones and the first failure of every part.

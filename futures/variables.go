@@ -13,6 +13,7 @@ type variables struct {
 	chance group
 	price  group
 	giving group
+	plates group // of the plates that wear through, for those that are only read
 }
 
 // Names of the groups that every model has.
@@ -40,6 +41,9 @@ func variablesOf(m *Model) variables {
 	}
 	for _, p := range m.Parts {
 		v.part = append(v.part, of(p.Group))
+		if p.Wastage != nil {
+			v.plates = v.part[len(v.part)-1]
+		}
 	}
 	return v
 }

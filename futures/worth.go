@@ -29,9 +29,25 @@ type Worth struct {
 // burden of the plan best without looking, less the mean of the best in each bin. Bins are judged on futures other than those that chose (two halves
 // swapped), so that noise is not taken for worth. Source of the method: sorting and binning after Strong and Oakley, Medical Decision Making 33 (2013) 755.
 func Value(ctx context.Context, m *Model, plans []Plan, looks []Look, o Options) ([]Worth, error) {
-	burden := make([][]float64, len(plans))
+	cases := make([]Case, len(plans))
 	for i := range plans {
-		out, err := Run(ctx, m, &plans[i], o)
+		cases[i] = Case{m, plans[i]}
+	}
+	return ValueOf(ctx, cases, looks, o)
+}
+
+// Case is a plan on the ship it is run on. Cases that are compared share parts, zones and works, so that their futures draw the same; the terms of the
+// dock and the money may differ.
+type Case struct {
+	Model *Model
+	Plan  Plan
+}
+
+// ValueOf is Value for plans on terms of their own.
+func ValueOf(ctx context.Context, cases []Case, looks []Look, o Options) ([]Worth, error) {
+	burden := make([][]float64, len(cases))
+	for i := range cases {
+		out, err := Run(ctx, cases[i].Model, &cases[i].Plan, o)
 		if err != nil {
 			return nil, err
 		}
@@ -40,6 +56,11 @@ func Value(ctx context.Context, m *Model, plans []Plan, looks []Look, o Options)
 			burden[i][k] = Burden(&out[k])
 		}
 	}
+	return Worths(cases[0].Model, burden, looks, o), nil
+}
+
+// Worths is what each look is worth where the burden of each plan in each future is known already.
+func Worths(m *Model, burden [][]float64, looks []Look, o Options) []Worth {
 	v := variablesOf(m)
 	list := make([]Worth, 0, len(looks))
 	for i, l := range looks {
@@ -51,7 +72,7 @@ func Value(ctx context.Context, m *Model, plans []Plan, looks []Look, o Options)
 		list = append(list, Worth{l, value, se, value - l.Price})
 	}
 	slices.SortStableFunc(list, func(a, b Worth) int { return cmp(b.Net, a.Net) })
-	return list, nil
+	return list
 }
 
 func cmp(a, b float64) int {

@@ -47,6 +47,7 @@ type Particulars struct {
 	WastagePlus       *float64      `key:"wastage_plus" unit:"mm" label:"own rule: and so much more" min:"0" max:"10"`
 	OriginalThickness string        `key:"original_basis" label:"what original thickness means" enum:"nominal|first-gauged|rolled-over" optional:"yes"`
 	GMRequired        *float64      `key:"gm_required" unit:"m" label:"least stability wanted on the blocks" min:"0" max:"5"`
+	LossCost          *float64      `key:"loss_cost" unit:"money" label:"what losing her would cost" help:"removal of the wreck, claims, and what the trustees would give not to lose her" min:"0"`
 	UnderKeel         *float64      `key:"under_keel" unit:"m" label:"least water wanted under the keel" min:"0" max:"5"`
 	Notes             string        `key:"notes" label:"notes" optional:"yes"`
 }

@@ -16,7 +16,7 @@ func corranShip(v *vessel) error {
 		"kg_note": "inclined in the dock basin, October 1996, at 3 332 t; carried forward by the weight register", "lcg": 44.78, "free_surface": 180,
 		"baseline": "top of keel", "below_baseline": 0.04, "air_draft": 27.5, "keel_fwd": 87.4, "keel_aft": 4, "keel_slope": 0, "girder_inertia": 2.6,
 		"frame_spacing": 610, "home": "Harl Quay", "visitors": 61000, "currency": "EUR", "wastage_rule": "25-percent", "original_basis": "nominal",
-		"gm_required": 0.15, "under_keel": 0.5,
+		"gm_required": 0.15, "under_keel": 0.5, "loss_cost": 12000000,
 		"notes": "Invented: the ship, the place, the people, the firms and every figure are made up for the demonstration.",
 	})
 	v.Add("frame_system", "frames", invent.Values{

@@ -232,7 +232,7 @@ func pellPlan(v *vessel) error {
 	`, invent.Values{"mark": "public"})
 	v.Table("criterion", `
 		id | name | measured_in | worst | best | swing
-		criterion-cost | Cost | thousand euro | 70 | 35 | 100
+		criterion-cost | Cost | thousand euro | 100 | 30 | 100
 		criterion-life | Holds for | years | 4 | 14 | 70
 	`, invent.Values{"mark": "board"})
 	v.Table("course", `
