@@ -66,6 +66,7 @@ func (s *Server) register(mux *http.ServeMux) huma.API {
 	s.dockingRoutes(v1)
 	s.kindRoutes(v1)
 	s.recordRoutes(v1)
+	s.decideRoutes(v1)
 	s.journalRoutes(v1)
 	s.fileRoutes(v1)
 	s.paperRoutes(v1)

@@ -130,6 +130,7 @@ func (c *inquiry) planFuture(of *comparedPlan, out []futures.Outcome) PlanFuture
 			f.Deferred.Note = "on average, because the money does not reach"
 		}
 	} else {
+		f.Docked.Text = "none is planned"
 		f.Bill.Note, f.Deferred.Note = "", ""
 		f.Bill.Text, f.Deferred.Text = "no planned docking", "none is planned"
 	}

@@ -55,6 +55,7 @@ type WaitRow struct {
 	Cost      Figure  `json:"cost"` // more than docking on the plan's day
 	Emergency Figure  `json:"emergency"`
 	Loss      Figure  `json:"loss"`
+	Deferred  float64 `json:"deferred"` // works put off then, on average
 }
 
 // Study works out the drivers, the worth of looking and the cost of waiting, from n futures each; it stops when the context ends.
@@ -121,8 +122,8 @@ func (s *study) drivers(ctx context.Context, out *FuturesStudy) error {
 		return f
 	}
 	for _, d := range list {
-		if d.Total < 0.005 && d.First < 0.005 {
-			continue
+		if d.Total <= max(2*d.TotalSE, 0.005) && d.First <= max(2*d.FirstSE, 0.005) {
+			continue // within its error
 		}
 		out.Drivers = append(out.Drivers, DriverRow{d.Name, share("first", "of the spread gone if it alone were known", d.First, d.FirstSE), share("total", "of the spread left if all else were known", d.Total, d.TotalSE), d.Name != futures.ChanceOfEvents})
 	}
@@ -373,7 +374,7 @@ func (s *study) waiting(ctx context.Context, out *FuturesStudy) error {
 		}
 		sum := futures.Summarise(p.model, &later, o)
 		out.Waiting = append(out.Waiting, WaitRow{w, int(day + later.Dock), s.c.moneyDifference("cost", "costs more than on its day", futures.Compare(first, o, futures.Net)),
-			chanceFigure("emergency", "emergency within ten years", sum.Emergency[tenYears-1]), chanceFigure("loss", "losing her within ten years", sum.Loss[tenYears-1])})
+			chanceFigure("emergency", "emergency within ten years", sum.Emergency[tenYears-1]), chanceFigure("loss", "losing her within ten years", sum.Loss[tenYears-1]), sum.Deferred})
 		s.step(1)
 	}
 	out.WaitingSays = s.waitingSays(out.Waiting)
@@ -402,6 +403,9 @@ func (s *study) waitingSays(rows []WaitRow) []string {
 			words += " can't be told apart in money (" + r.Cost.Text + ", " + r.Cost.Note + ")"
 		}
 		says = append(says, fmt.Sprintf("%s, and the chance of an emergency within ten years is then %s instead of %s.", words, r.Emergency.Text, rows[0].Emergency.Text))
+	}
+	if r := at(1); r != nil && rows[0].Deferred-r.Deferred >= 1 {
+		says = append(says, fmt.Sprintf("On its day the money leaves %.0f works undone on average, a year later %.0f: part of what waiting saves is that more of them are done then.", rows[0].Deferred, r.Deferred))
 	}
 	return says
 }

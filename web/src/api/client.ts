@@ -1,6 +1,6 @@
 // What the pages ask of the program, one function a task. Addresses and shapes are checked against the program's description.
 import createClient from 'openapi-fetch'
-import type { Brief, Drawing, Entry, Intake, IntakeGuess, Kind, Landing, Method, MethodHead, Pairing, ProblemBody, Records, Sent, Sheet, ShellMap, ShipHead, Step, Story } from './contract'
+import type { Brief, Drawing, Entry, Intake, IntakeGuess, Kind, Landing, Method, MethodHead, Pairing, ProblemBody, Records, Sent, Sheet, ShellMap, ShipHead, Step, Story, TriggerTrial } from './contract'
 import { Problem } from './problem'
 import { writer } from './writer'
 import type { components, paths } from './types'
@@ -8,7 +8,7 @@ import type { components, paths } from './types'
 type Signatures = components['schemas']['Signatures']
 type ToSign = components['schemas']['ToSign']
 
-const api = createClient<paths>({ baseUrl: location.origin, fetch: (request) => fetch(request) })
+const api = createClient<paths>({ querySerializer: { array: { style: 'form', explode: false } }, baseUrl: location.origin, fetch: (request) => fetch(request) })
 
 // Every write carries the name of whoever writes, for the journal.
 api.use({
@@ -30,8 +30,9 @@ export const client = {
   sign: (id: string, said: ToSign, day?: string) =>
     got<Signatures>(api.POST('/api/v1/sheets/{id}/reviews', { params: { path: { id }, query: asOf(day) }, body: said })),
 
-  story: (which: number, future: number, day?: string) =>
-    got<Story>(api.GET('/api/v1/futures/story', { params: { query: { which, future, ...asOf(day) } } })),
+  story: (which: number, future: number, plans: string[], day?: string) =>
+    got<Story>(api.GET('/api/v1/futures/story', { params: { query: { which, future, plans, ...asOf(day) } } })),
+  tryTrigger: (sent: Sent, day?: string) => got<TriggerTrial>(api.POST('/api/v1/futures/trigger', { params: { query: asOf(day) }, body: sent })),
 
   methods: () => got<MethodHead[]>(api.GET('/api/v1/methods')),
   method: (id: string) => got<Method>(api.GET('/api/v1/methods/{id}', { params: { path: { id } } })),

@@ -1,27 +1,34 @@
-// A long run of the futures: its progress, its answer, and a way to stop it. Closing the stream stops the run in the program too.
-import type { Futures } from '../api/contract'
+// A long run in the program: its progress, its answer, and a way to stop it. Closing the stream stops the run in the program too.
+import type { Futures, FuturesStudy } from '../api/contract'
 import { reading } from '../shell/brief.svelte'
 
-export class Run {
+export class Run<T> {
   done = $state(0)
   of = $state(0)
   running = $state(false)
   stopped = $state(false)
   refused = $state('')
-  answer = $state<Futures>()
+  answer = $state.raw<T>()
+  readonly #path: string
   #stream: EventSource | undefined
 
-  start(n: number): void {
+  constructor(path: string) {
+    this.#path = path
+  }
+
+  start(n: number, plans: readonly string[] = []): void {
     this.stop()
     this.running = true
     this.stopped = false
     this.refused = ''
     this.done = 0
-    const day = reading.day
-    this.#stream = new EventSource(`/api/v1/futures?n=${n}${day ? `&day=${day}` : ''}`)
+    const query = new URLSearchParams({ n: String(n) })
+    if (plans.length) query.set('plans', plans.join(','))
+    if (reading.day) query.set('day', reading.day)
+    this.#stream = new EventSource(`/api/v1/${this.#path}?${query}`)
     this.#stream.addEventListener('progress', (e) => this.#hear(e))
     this.#stream.addEventListener('done', (e) => {
-      this.answer = JSON.parse((e as MessageEvent<string>).data) as Futures
+      this.answer = JSON.parse((e as MessageEvent<string>).data) as T
       this.#close()
     })
     this.#stream.addEventListener('refused', (e) => {
@@ -50,3 +57,6 @@ export class Run {
     this.running = false
   }
 }
+
+export const futuresRun = () => new Run<Futures>('futures')
+export const studyRun = () => new Run<FuturesStudy>('futures/study')

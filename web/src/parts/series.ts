@@ -25,6 +25,15 @@ export interface Level {
 /** Lines are told apart by how they are drawn and by their names at their ends, never by colour. */
 export const dashes = ['', '7 3', '2 3', '9 3 2 3']
 
+/** Where the names of the lines stand at their ends: beside the last point, moved apart where they would print over each other. */
+export function ends(series: readonly Series[], levels: readonly Level[], height: number): { x: number; y: number; label: string }[] {
+  const all = [...series.flatMap((s) => s.points.flatMap((p) => [p.y, p.low ?? p.y, p.high ?? p.y])), ...levels.map((l) => l.value)]
+  const gap = ((Math.max(...all) - Math.min(...all)) / Math.max(1, height - 50)) * 16
+  const list = series.flatMap((s) => (s.points.length ? [{ x: s.points.at(-1)!.x, y: s.points.at(-1)!.y, label: s.label }] : [])).sort((a, b) => b.y - a.y)
+  for (let i = 1; i < list.length; i++) list[i]!.y = Math.min(list[i]!.y, list[i - 1]!.y - gap)
+  return list
+}
+
 /** The table behind a chart: a row for each x, a column for each line, with its band. */
 export function table(x: Axis, series: readonly Series[]): { head: string[]; rows: (number | undefined)[][] } {
   const banded = series.map((s) => s.points.some((p) => p.low !== undefined))
