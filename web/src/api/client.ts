@@ -6,6 +6,7 @@ import { writer } from './writer'
 import type { components, paths } from './types'
 
 type Signatures = components['schemas']['Signatures']
+type ToDecide = components['schemas']['ToDecide']
 type ToSign = components['schemas']['ToSign']
 
 const api = createClient<paths>({ querySerializer: { array: { style: 'form', explode: false } }, baseUrl: location.origin, fetch: (request) => fetch(request) })
@@ -48,6 +49,7 @@ export const client = {
     got<Entry>(api.PUT('/api/v1/records/{kind}/{id}', { params: { path: { kind, id }, header: { 'If-Match': `"${version}"` } }, body: sent })),
   withdraw: (kind: string, id: string, version: number) =>
     got<Entry>(api.DELETE('/api/v1/records/{kind}/{id}', { params: { path: { kind, id }, header: { 'If-Match': `"${version}"` } } })),
+  decide: (sent: ToDecide) => got<Entry>(api.POST('/api/v1/decisions', { body: sent })),
   settle: (id: string, take: 'standing' | 'edit' | 'both') => got<Entry>(api.POST('/api/v1/clashes/{id}', { params: { path: { id } }, body: { take } })),
   pairing: (renew: boolean) => got<Pairing>(renew ? api.POST('/api/v1/pairing') : api.GET('/api/v1/pairing')),
   turnOut: () => got<void>(api.DELETE('/api/v1/pairing')),
