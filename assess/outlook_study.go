@@ -397,7 +397,7 @@ func (s *study) waitingSays(rows []WaitRow) []string {
 			continue
 		}
 		words := fmt.Sprintf("Waiting %s", inWhole(years, "y", "year", "years"))
-		if told(r.Cost) {
+		if standsOut(r.Cost) {
 			words += " costs " + r.Cost.Text + " on average (" + r.Cost.Note + ")"
 		} else {
 			words += " can't be told apart in money (" + r.Cost.Text + ", " + r.Cost.Note + ")"

@@ -88,7 +88,27 @@ kept = np.vstack([np.zeros((1, P), bool), np.logical_or.accumulate(covers, 0)]) 
 fixed, away, lump = Triangles([dock["Fixed"]]), Triangles([dock["Away"]]), Triangles([funds["Lump"]])
 share, alone = np.sqrt(dock["Correlate"]), np.sqrt(1 - dock["Correlate"])
 drift = np.log1p(dock["Escalation"]) - np.log1p(dock["Discount"])
-triggers = [(t, np.array([i for i, p in enumerate(parts) if p["Group"] == t["Group"]], int)) for t in plan["Triggers"] or []]
+plate_at = {int(i): k for k, i in enumerate(plates)}  # by part: its place among those that wear
+
+
+class Gauges:
+    """Plates that a trigger reads: a part's own draw where the model has the part, or one by number."""
+
+    def __init__(self, rows):
+        self.thickness, self.sd, self.factor, self.limit, self.weight = (column(lambda g: g[k], rows) for k in ("Thickness", "SD", "Factor", "Limit", "Weight"))
+        self.zone = np.array([g["Zone"] for g in rows], int)
+        self.drawn = [("part", plate_at[at_new[g["Part"]]]) if g["Part"] >= 0 else ("plate", g["Draw"]) for g in rows]
+
+
+def members(t):
+    """The parts that a trigger counts."""
+    if t["Parts"] is not None or t["Gauges"]:
+        return [at_new[q] for q in t["Parts"] or []]
+    return [i for i, p in enumerate(parts) if p["Group"] == t["Group"]]
+
+
+triggers = [(t, np.array(members(t), int), Gauges(t["Gauges"]) if t["Gauges"] else None) for t in plan["Triggers"] or []]
+read = sorted({d[1] for _, _, g in triggers if g for d in g.drawn if d[0] == "plate"})
 counts_money = bool(funds["Hand"] or funds["Giving"] or funds["Lumps"] or funds["Pledges"])
 rounds = plan["Rounds"] if plan["Rounds"] > 0 else watch["Rounds"]
 quarters = np.arange(int(Y * 4) + 1) / 4
@@ -99,9 +119,9 @@ def annuity(n):
     return n if discounting == 0 else -np.expm1(-discounting * n) / discounting
 
 
-def wasting(c, rate, dead, mended):
+def wasting(z, rate, dead, mended):
     """When each plate is through: protected, then bare, then protected again."""
-    left = left0 + left_sd * rng.standard_normal((c, len(plates)))
+    left = left0 + left_sd * z
     r, bare, d = rate[:, zone] * factor, z_bare[zone], dead[:, zone]
     t = left / r
     exposed = mended[:, zone] - d
@@ -168,7 +188,10 @@ class Block:
         mended = dead + z_unnoticed * rng.standard_exponential(rate.shape)
         self.at = np.empty((c, P))
         self.at[:, others] = first.left((c, len(others)), others)
-        self.at[:, plates] = wasting(c, rate, dead, mended)
+        self.z = rng.standard_normal((c, len(plates)))
+        self.at[:, plates] = wasting(self.z, rate, dead, mended)
+        self.rate, self.dead, self.mended = rate, dead, mended
+        self.read = {d: rng.standard_normal(c) for d in read}
         self.wet = np.zeros((c, P), bool)
         self.purse = Purses(c) if counts_money else None
         self.water, self.emerged, self.lost, self.docked = (np.full(c, INF) for _ in range(4))
@@ -273,15 +296,30 @@ class Block:
         again = whole[p]
         self.due[r[again]] = t[again] + plan["Again"] if plan["Dock"] >= 0 and plan["Again"] > 0 else INF
 
+    def thin(self, trigger, g, r, t):
+        """Whether the plates of a trigger are as it says, worn on to the day."""
+        z = np.stack([self.z[r, d[1]] if d[0] == "part" else self.read[d[1]][r] for d in g.drawn], 1)
+        t = t[:, None]
+        unguarded = np.maximum(np.minimum(t, self.mended[r]) - np.minimum(t, self.dead[r]), 0)
+        worn = self.rate[r] * (t + (z_bare - 1) * unguarded)
+        over = g.thickness + g.sd * z - worn[:, g.zone] * g.factor - g.limit
+        if trigger["Mean"]:
+            return over.sum(1) >= 0
+        weight = ((over < 0) * g.weight).sum(1)
+        return weight >= trigger["Least"] if trigger["Worse"] else weight <= trigger["Least"]
+
     def dock(self, r, t):
         first_time = self.docked[r] == INF
         c, fix = self.bill(len(r))
         bill, days = c.sum(1), np.full(len(r), work_days.sum())
         money, extra = np.zeros(len(r)), np.zeros(len(r))
         at, wet, soon = self.at[r], self.wet[r], (t + 1)[:, None]
-        for i, (g, members) in enumerate(triggers):
-            n = (wet[:, members] | (at[:, members] < soon)).sum(1)
-            lit = n >= g["Count"] if g["Worse"] else n <= g["Count"]
+        for i, (g, members, plates_read) in enumerate(triggers):
+            if plates_read:
+                lit = first_time & self.thin(g, plates_read, r, t)
+            else:
+                n = (wet[:, members] | (at[:, members] < soon)).sum(1)
+                lit = n >= g["Count"] if g["Worse"] else n <= g["Count"]
             money += lit * g["Money"]
             extra += lit * g["Days"]
             self.fired[r] |= (lit & first_time).astype(int) << min(i, 31)
