@@ -72,6 +72,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/decisions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Agree a decision: written down with its reason, in one step with what it settles */
+        post: operations["decide"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/dock": {
         parameters: {
             query?: never;
@@ -250,7 +267,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Run the plans through many futures; the stream tells the progress, and closing it stops the run */
+        /** Run plans through many futures; the stream tells the progress, and closing it stops the run */
         get: operations["futures"];
         put?: never;
         post?: never;
@@ -271,6 +288,40 @@ export interface paths {
         get: operations["story"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/futures/study": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What drives the answer, what to look at next, what waiting costs; a stream like that of the futures */
+        get: operations["futures-study"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/futures/trigger": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** What a trigger would have done in the futures of the plan in force; nothing is saved */
+        post: operations["try-trigger"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1416,6 +1467,12 @@ export interface components {
             /** Format: double */
             fore: number;
         };
+        AssessDriverRow: {
+            first: components["schemas"]["AssessFigure"];
+            knowable: boolean;
+            name: string;
+            total: components["schemas"]["AssessFigure"];
+        };
         AssessEnoughRow: {
             chance: components["schemas"]["AssessFigure"];
             lacking: components["schemas"]["AssessFigure"];
@@ -1635,11 +1692,26 @@ export interface components {
         AssessFuturesPart: {
             apart: string[];
             assumptions: string[];
+            choices: components["schemas"]["AssessPlanChoice"][];
             /** Format: int64 */
             n: number;
             plans: components["schemas"]["AssessPlanFuture"][];
             /** Format: int64 */
             seed: number;
+        };
+        AssessFuturesStudy: {
+            drivers: components["schemas"]["AssessDriverRow"][];
+            drivers_say: string[];
+            looks: components["schemas"]["AssessWorthRow"][];
+            looks_say: string[];
+            /** Format: int64 */
+            n: number;
+            plan: string;
+            /** Format: int64 */
+            seed: number;
+            untold: components["schemas"]["AssessNotice"][];
+            waiting: components["schemas"]["AssessWaitRow"][];
+            waiting_says: string[];
         };
         AssessGiftRow: {
             alone: string;
@@ -1985,14 +2057,23 @@ export interface components {
             name: string;
             note: string;
         };
+        AssessPlanChoice: {
+            key: string;
+            name: string;
+            what: string;
+        };
         AssessPlanFuture: {
+            bill: components["schemas"]["AssessFigure"];
             cost: components["schemas"]["AssessFigure"];
             curve: components["schemas"]["AssessYearPoint"][];
+            deferred: components["schemas"]["AssessFigure"];
             docked: components["schemas"]["AssessFigure"];
             emergency: components["schemas"]["AssessFigure"];
             first: components["schemas"]["AssessFirstRow"][];
             income: components["schemas"]["AssessFigure"];
+            key: string;
             loss: components["schemas"]["AssessFigure"];
+            more: components["schemas"]["AssessFigure"][];
             name: string;
             triggers: components["schemas"]["AssessFigure"][];
             water: components["schemas"]["AssessFigure"];
@@ -2407,6 +2488,22 @@ export interface components {
             state: string;
             who: string;
         };
+        AssessTriggerTrial: {
+            days: components["schemas"]["AssessFigure"];
+            effects: components["schemas"]["AssessFigure"][];
+            fires: components["schemas"]["AssessFigure"];
+            lacks: string;
+            looks_at: string;
+            money: components["schemas"]["AssessFigure"];
+            /** Format: int64 */
+            n: number;
+            not_docked: components["schemas"]["AssessFigure"];
+            plan: string;
+            says: string;
+            sentence: string;
+            tested: boolean;
+            was?: components["schemas"]["AssessFigure"];
+        };
         AssessUnderDay: {
             day: string;
             /** Format: double */
@@ -2445,6 +2542,17 @@ export interface components {
             says: string;
             value: components["schemas"]["AssessFigure"];
             voice: string;
+        };
+        AssessWaitRow: {
+            cost: components["schemas"]["AssessFigure"];
+            /** Format: double */
+            deferred: number;
+            emergency: components["schemas"]["AssessFigure"];
+            loss: components["schemas"]["AssessFigure"];
+            /** Format: int64 */
+            year: number;
+            /** Format: double */
+            years: number;
         };
         AssessWeighedRow: {
             course: string;
@@ -2538,15 +2646,28 @@ export interface components {
             start: string;
             yard: boolean;
         };
+        AssessWorthRow: {
+            decides: string;
+            id: string;
+            name: string;
+            net: components["schemas"]["AssessFigure"];
+            price: components["schemas"]["AssessFigure"];
+            tells: string;
+            worth: components["schemas"]["AssessFigure"];
+        };
         AssessYearPoint: {
             /** Format: double */
             emergency: number;
             /** Format: double */
             loss: number;
             /** Format: double */
+            loss_se: number;
+            /** Format: double */
             se: number;
             /** Format: double */
             water: number;
+            /** Format: double */
+            water_se: number;
             /** Format: int64 */
             year: number;
         };
@@ -2914,6 +3035,23 @@ export interface components {
             sha256: string;
             sheet: string;
         };
+        ToDecide: {
+            /** @description the plan in force takes the course in place of the one it took */
+            adopt?: boolean;
+            /** @enum {string} */
+            basis?: "measured" | "documented" | "assumed" | "computed" | "unknown";
+            basis_date?: string;
+            basis_note?: string;
+            body: {
+                [key: string]: unknown;
+            };
+            /** @description for a record made offline: its own ID */
+            id?: string;
+            /** @enum {string} */
+            mark?: "private" | "board" | "public";
+            /** @description the matter is settled by it */
+            settle?: boolean;
+        };
         ToSign: {
             licence?: string;
             /** @description the reviewer */
@@ -3054,6 +3192,43 @@ export interface operations {
         responses: {
             /** @description OK */
             200: {
+                headers: {
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Entry"];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    decide: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description who writes, by the name the journal will carry */
+                "Oakum-By"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ToDecide"];
+            };
+        };
+        responses: {
+            /** @description Created */
+            201: {
                 headers: {
                     ETag?: string;
                     [name: string]: unknown;
@@ -3467,6 +3642,8 @@ export interface operations {
                 day?: string;
                 /** @description the plan to assume; the plan in force when left out */
                 plan?: string;
+                /** @description keys of the plans to compare, as the futures list them; the brief's own when left out */
+                plans?: string[];
                 /** @description how many futures of each plan */
                 n?: number;
             };
@@ -3536,6 +3713,8 @@ export interface operations {
                 day?: string;
                 /** @description the plan to assume; the plan in force when left out */
                 plan?: string;
+                /** @description keys of the plans to compare, as the futures list them; the brief's own when left out */
+                plans?: string[];
                 /** @description which of the plans compared, counted from 0 */
                 which?: number;
                 /** @description which future */
@@ -3554,6 +3733,113 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["AssessStory"];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    "futures-study": {
+        parameters: {
+            query?: {
+                /** @description the day to look at, as YYYY-MM-DD; today when left out */
+                day?: string;
+                /** @description the plan to assume; the plan in force when left out */
+                plan?: string;
+                /** @description how many futures of each run */
+                n?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/event-stream": ({
+                        data: components["schemas"]["AssessFuturesStudy"];
+                        /**
+                         * @description The event name.
+                         * @constant
+                         */
+                        event: "done";
+                        /** @description The event ID. */
+                        id?: number;
+                        /** @description The retry time in milliseconds. */
+                        retry?: number;
+                    } | {
+                        data: components["schemas"]["FuturesProgress"];
+                        /**
+                         * @description The event name.
+                         * @constant
+                         */
+                        event: "progress";
+                        /** @description The event ID. */
+                        id?: number;
+                        /** @description The retry time in milliseconds. */
+                        retry?: number;
+                    } | {
+                        data: components["schemas"]["FuturesRefused"];
+                        /**
+                         * @description The event name.
+                         * @constant
+                         */
+                        event: "refused";
+                        /** @description The event ID. */
+                        id?: number;
+                        /** @description The retry time in milliseconds. */
+                        retry?: number;
+                    })[];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    "try-trigger": {
+        parameters: {
+            query?: {
+                /** @description the day to look at, as YYYY-MM-DD; today when left out */
+                day?: string;
+                /** @description the plan to assume; the plan in force when left out */
+                plan?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["Sent"];
+            };
+        };
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AssessTriggerTrial"];
                 };
             };
             /** @description Error */
