@@ -81,6 +81,9 @@ func wordOf(cell string) (bool, quantity.Meaning) {
 	if c := cell[0]; c >= '0' && c <= '9' || len(cell) == 1 && (c|0x20) >= 'a' && (c|0x20) <= 'z' && c|0x20 != 'x' || len(cell) > 20 {
 		return false, ""
 	}
+	if c := cell[0]; (c == '-' || c == '+') && len(cell) > 1 && cell[1] >= '0' && cell[1] <= '9' {
+		return false, ""
+	}
 	var word *quantity.NoValue
 	_, err := quantity.Parse(cell, "-")
 	if errors.As(err, &word) {

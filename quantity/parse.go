@@ -74,7 +74,9 @@ type meaning struct {
 
 // meanings lists every meaning of a plain text without qualifiers.
 func (h Habit) meanings(s string, c *cell) ([]meaning, error) {
-	s = bookkeeping(currencyLast(s), c.column)
+	if strings.Trim(s, "+-0123456789.,") != "" { // more than a figure: money may stand before it or in brackets
+		s = bookkeeping(currencyLast(s), c.column)
+	}
 	sign := 1.0
 	if s != "" && (s[0] == '-' || s[0] == '+') {
 		if s[0] == '-' {

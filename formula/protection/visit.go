@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"oakum/formula/potential"
@@ -92,11 +93,23 @@ func clock(t string) string {
 // at is the moment of a row in days: the first day of its date, and its time of day where that is written.
 func (r LogRow) at() float64 {
 	days := float64(r.Date.First().Unix()) / day
-	var h, m int
-	if n, _ := fmt.Sscanf(r.Time, "%d:%d", &h, &m); n == 2 && h < 24 && m < 60 {
+	if h, m, ok := hourMinute(r.Time); ok && h < 24 && m < 60 {
 		days += (float64(h) + float64(m)/60) / 24
 	}
 	return days
+}
+
+// hourMinute reads 14:30, and whatever else begins with an hour and a minute.
+func hourMinute(t string) (h, m int, ok bool) {
+	if len(t) == 5 && t[2] == ':' {
+		hour, wrong := strconv.Atoi(t[:2])
+		minute, wrongToo := strconv.Atoi(t[3:])
+		if wrong == nil && wrongToo == nil {
+			return hour, minute, true
+		}
+	}
+	n, _ := fmt.Sscanf(t, "%d:%d", &h, &m)
+	return h, m, n == 2
 }
 
 // no current is less than a hundredth of the rating, or a twentieth of an ampere.
