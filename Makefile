@@ -13,7 +13,7 @@ help:
 	@echo "make web       build the browser pages"
 	@echo "make test      every test; the same as CI"
 	@echo "make check     the quick part: vet, lint, types, generated files up to date"
-	@echo "make bench     benchmarks"
+	@echo "make bench     benchmarks, beside rivals where those are installed"
 	@echo "make generate  rewrite what is generated from the Go types"
 	@echo "make clean     remove what was built"
 
@@ -43,7 +43,7 @@ lint:
 	$(LINT) run
 
 bench:
-	go test -run "^$$" -bench . -benchtime 1x -timeout 60m ./bench/... ./futures ./formula/hullform
+	go test -run "^$$" -bench . -benchtime 1x -timeout 90m ./bench
 
 generate: web/node_modules/.installed
 	go test ./api -run TestDescriptionIsCommitted -update

@@ -51,6 +51,7 @@ func BenchmarkBriefAfterOneEdit(b *testing.B) {
 	a, _ := opened(b, d)
 	who := app.Who{Name: "bench", Role: app.Keeper}
 	first := dossier.All[survey.Thickness](d)[0].ID
+	before := processor()
 	for b.Loop() {
 		r, err := a.Record(first)
 		if err != nil {
@@ -66,6 +67,7 @@ func BenchmarkBriefAfterOneEdit(b *testing.B) {
 			b.Fatal(err)
 		}
 	}
+	looped(b, "brief of the steamer after one reading is corrected and safely stored", before, "")
 }
 
 // BenchmarkColdBriefOfAGreatShip opens a made-up ship of 270 m with 120 000 readings from her file and makes her first brief.
@@ -75,6 +77,7 @@ func BenchmarkColdBriefOfAGreatShip(b *testing.B) {
 		b.Fatal(err)
 	}
 	_, path := opened(b, d)
+	before := processor()
 	for b.Loop() {
 		s, err := sqlite.OpenReading(context.Background(), path)
 		if err != nil {
@@ -89,6 +92,7 @@ func BenchmarkColdBriefOfAGreatShip(b *testing.B) {
 		}
 		a.Close()
 	}
+	looped(b, "a made-up ship of 270 m with 120 000 readings: opened from her file, first brief", before, "")
 }
 
 // BenchmarkBriefAlone makes the brief of the demonstration ship from a dossier in memory.
@@ -98,7 +102,9 @@ func BenchmarkBriefAlone(b *testing.B) {
 		b.Fatal(err)
 	}
 	day := quantity.DateOf(now())
+	before := processor()
 	for b.Loop() {
 		assess.Assess(d, assess.PlanInForce(d), day)
 	}
+	looped(b, "brief of the steamer (4 900 records), from memory", before, "")
 }

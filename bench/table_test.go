@@ -24,11 +24,15 @@ var (
 func compare(b *testing.B, what string, ours spent, tool string, rival spent, note string) {
 	b.Helper()
 	ratio := float64(rival.wall) / float64(ours.wall)
+	words := fmt.Sprintf("%.3g", ratio)
+	if ours.cpu > 0 && rival.cpu > 0 {
+		words += fmt.Sprintf(" (%.3g)", float64(rival.cpu)/float64(ours.cpu))
+	}
 	b.ReportMetric(ratio, "times-rival")
 	b.ReportMetric(ours.wall.Seconds(), "s-ours")
 	b.ReportMetric(rival.wall.Seconds(), "s-rival")
 	b.ReportMetric(0, "ns/op")
-	enter(line{what, ours.String(), rival.String() + ", " + tool, fmt.Sprintf("%.3g (%.3g)", ratio, float64(rival.cpu)/float64(ours.cpu)), note})
+	enter(line{what, ours.String(), rival.String() + ", " + tool, words, note})
 }
 
 // alone puts our time into the table with no rival beside it.
@@ -37,6 +41,13 @@ func alone(b *testing.B, what string, ours spent, note string) {
 	b.ReportMetric(ours.wall.Seconds(), "s-ours")
 	b.ReportMetric(0, "ns/op")
 	enter(line{what, ours.String(), "", "", note})
+}
+
+// looped puts the mean of a loop of its own into the table; processor is what this process had used when it began.
+func looped(b *testing.B, what string, before time.Duration, note string) {
+	b.Helper()
+	n := float64(b.N)
+	alone(b, what, spent{b.Elapsed(), processor() - before}.times(1/n), note)
 }
 
 // missing says which packages would bring a rival.
@@ -58,7 +69,12 @@ func enter(l line) {
 	table = append(table, l)
 }
 
-func (s spent) String() string { return brief(s.wall) + " (" + brief(s.cpu) + ")" }
+func (s spent) String() string {
+	if s.cpu <= 0 {
+		return brief(s.wall)
+	}
+	return brief(s.wall) + " (" + brief(s.cpu) + ")"
+}
 
 // brief is a time to three figures.
 func brief(d time.Duration) string {
