@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"oakum/calc"
 	"oakum/dossier"
 	"oakum/field"
 	"oakum/formula/coating"
@@ -103,24 +104,29 @@ func (c *inquiry) coatingRow(e dossier.Entry[ship.CoatingZone], films []string) 
 
 // filmWords judges one set of film readings.
 func (c *inquiry) filmWords(e dossier.Entry[survey.Film]) string {
-	b := e.Body
-	if len(b.Readings) == 0 || b.Nominal == nil {
-		return b.Date.String() + ": readings or nominal film missing"
+	if len(e.Body.Readings) == 0 || e.Body.Nominal == nil {
+		return e.Body.Date.String() + ": readings or nominal film missing"
 	}
-	in := coating.Acceptance.New()
-	in.Readings, in.Nominal, in.Rule = b.Readings, *b.Nominal, "iso-19840"
-	rule := how(field.Assumed, "ISO 19840 taken")
-	if b.Rule != "" {
-		in.Rule, rule = b.Rule, how(basisOf(e.Head, field.Documented), "")
-	}
-	_, out, err := work(c.book, coating.Acceptance, e.ID, "film of "+b.Date.String(), in, map[string]field.Given{"readings": how(basisOf(e.Head, field.Measured), ""), "nominal": how(basisOf(e.Head, field.Documented), ""), "rule": rule, "correction": how(field.Assumed, "default")})
+	_, out, err := c.judgeFilm(e)
 	switch {
 	case err != nil:
-		return b.Date.String() + ": " + err.Error()
+		return e.Body.Date.String() + ": " + err.Error()
 	case out.Pass:
-		return fmt.Sprintf("%s: accepted, mean %.0f µm", b.Date, out.Mean*1e6)
+		return fmt.Sprintf("%s: accepted, mean %.0f µm", e.Body.Date, out.Mean*1e6)
 	}
-	return fmt.Sprintf("%s: not accepted, mean %.0f µm (%s)", b.Date, out.Mean*1e6, strings.Join(out.Failed, "; "))
+	return fmt.Sprintf("%s: not accepted, mean %.0f µm (%s)", e.Body.Date, out.Mean*1e6, strings.Join(out.Failed, "; "))
+}
+
+// judgeFilm holds film readings to their rule, or to ISO 19840 where none is named.
+func (c *inquiry) judgeFilm(e dossier.Entry[survey.Film]) (calc.Sheet, coating.AcceptanceOut, error) {
+	in := coating.Acceptance.New()
+	in.Readings, in.Nominal, in.Rule = e.Body.Readings, *e.Body.Nominal, "iso-19840"
+	rule := how(field.Assumed, "ISO 19840 taken")
+	if e.Body.Rule != "" {
+		in.Rule, rule = e.Body.Rule, how(basisOf(e.Head, field.Documented), "")
+	}
+	given := map[string]field.Given{"readings": how(basisOf(e.Head, field.Measured), ""), "nominal": how(basisOf(e.Head, field.Documented), ""), "rule": rule, "correction": how(field.Assumed, "default")}
+	return work(c.book, coating.Acceptance, e.ID, "film of "+e.Body.Date.String(), in, given)
 }
 
 // painting reads the climate log for dew point and the hours that allow painting, space by space.

@@ -23,6 +23,8 @@ type InDockPage struct {
 	Progress  []ProgressRow `json:"progress"`  // activities against the days thought
 	Paint     []Figure      `json:"paint"`     // hours that allow painting
 	Spells    []PaintRow    `json:"spells"`    // the unbroken times of them
+	Films     []FilmRow     `json:"films"`     // film readings of the docking
+	Leaks     []LeakRow     `json:"leaks"`     // water seen since she docked
 	Landed    []Figure      `json:"landed"`    // how far off the plan she landed
 	Blocks    []LandedRow   `json:"blocks"`    // the blocks as she stands on them
 	Log       []DockDayRow  `json:"log"`       // the days, newest first
@@ -45,7 +47,7 @@ type stay struct {
 }
 
 func (c *inquiry) inDockPage(m MoneyPage) InDockPage {
-	p := InDockPage{Heading: []string{}, Prepare: []Notice{}, Time: []Figure{}, Money: []Figure{}, Lit: []LitRow{}, Found: []FoundRow{}, Changes: []ChangeRow{}, Deadlines: []Notice{}, Watches: []Notice{}, Decided: []DecidedRow{}, Progress: []ProgressRow{}, Paint: []Figure{}, Spells: []PaintRow{}, Landed: []Figure{}, Blocks: []LandedRow{}, Log: []DockDayRow{}, Clashes: []ClashRow{}, Missing: []Notice{}}
+	p := InDockPage{Heading: []string{}, Prepare: []Notice{}, Time: []Figure{}, Money: []Figure{}, Lit: []LitRow{}, Found: []FoundRow{}, Changes: []ChangeRow{}, Deadlines: []Notice{}, Watches: []Notice{}, Decided: []DecidedRow{}, Progress: []ProgressRow{}, Paint: []Figure{}, Spells: []PaintRow{}, Films: []FilmRow{}, Leaks: []LeakRow{}, Landed: []Figure{}, Blocks: []LandedRow{}, Log: []DockDayRow{}, Clashes: []ClashRow{}, Missing: []Notice{}}
 	s := c.stay()
 	c.clashes(&p)
 	c.foundRows(&p)
@@ -65,6 +67,7 @@ func (c *inquiry) inDockPage(m MoneyPage) InDockPage {
 	c.dockDecisions(&p, s)
 	c.progress(&p, s)
 	c.paintWindow(&p)
+	c.seenInDock(&p, s)
 	c.landed(&p)
 	if p.later > 0 {
 		p.Missing = append(p.Missing, Notice{What: count(p.later, "record is", "records are") + " dated after " + c.day.Words() + " and left out.", Do: "Look at a later day, or correct the date.", Page: "indock"})

@@ -136,24 +136,3 @@ func (c *inquiry) deadlines(p *InDockPage, s stay) {
 	}
 	slices.SortStableFunc(p.Deadlines, func(a, b Notice) int { return cmp.Compare(a.Due, b.Due) })
 }
-
-// watches says who watches what in dock; a watch that has run out is a space nobody watches.
-func (c *inquiry) watches(p *InDockPage) {
-	for _, e := range dossier.All[plan.Watch](c.d) {
-		b := e.Body
-		if b.Occasion != "in dock" && b.Occasion != "flooding" && b.Occasion != "" {
-			continue
-		}
-		n := Notice{What: b.Space, Do: b.Look, Who: cmp.Or(b.Who, "nobody"), Due: b.Ends.String(), Kind: "watch", ID: e.ID, Page: "indock"}
-		if b.Hours != "" {
-			n.What += ", " + b.Hours
-		}
-		if b.Reach != "" {
-			n.Do = "Reached by " + b.Reach + ". " + n.Do
-		}
-		if b.Who == "" || c.past(b.Ends) {
-			n.Worry = 2
-		}
-		p.Watches = append(p.Watches, n)
-	}
-}

@@ -12,24 +12,26 @@ import (
 
 // FoundRow is one thing found.
 type FoundRow struct {
-	ID          string `json:"id"`
-	Number      string `json:"number"`
-	Date        string `json:"date"`
-	Place       string `json:"place"`
-	Finding     string `json:"finding"`
-	Against     string `json:"against"` // expectation
-	Condition   string `json:"condition"`
-	Measure     Figure `json:"measure"`
-	Proposed    string `json:"proposed"`
-	Cost        Figure `json:"cost"`
-	Days        Figure `json:"days"`
-	Disposition string `json:"disposition"`
-	Who         string `json:"decided_by"`
-	AsLeft      string `json:"as_left"`
-	Photos      int    `json:"photos"`
+	ID          string       `json:"id"`
+	Number      string       `json:"number"`
+	Date        string       `json:"date"`
+	Place       string       `json:"place"`
+	Finding     string       `json:"finding"`
+	Against     string       `json:"against"` // expectation
+	Condition   string       `json:"condition"`
+	Measure     Figure       `json:"measure"`
+	Proposed    string       `json:"proposed"`
+	Cost        Figure       `json:"cost"`
+	Days        Figure       `json:"days"`
+	Disposition string       `json:"disposition"`
+	Who         string       `json:"decided_by"`
+	AsLeft      string       `json:"as_left"`
+	Photos      int          `json:"photos"`
+	Pictures    []PictureRow `json:"pictures"`
 }
 
 func (c *inquiry) foundRows(p *InDockPage) {
+	pictures := c.pictures()
 	for _, e := range dossier.All[plan.Found](c.d) {
 		if c.later(e.Body.Date) {
 			p.later++
@@ -37,6 +39,8 @@ func (c *inquiry) foundRows(p *InDockPage) {
 		}
 		r := foundRow(e)
 		c.priceFound(&r, e)
+		r.Pictures = picturesOf(pictures, e)
+		r.Photos = len(r.Pictures)
 		p.Found = append(p.Found, r)
 		closed := r.Disposition != "open" && r.Disposition != "monitor" && r.Disposition != "defer"
 		if closed && e.Body.AsLeft == "" && c.past(e.Body.Decided) {
@@ -58,7 +62,7 @@ func decided(r FoundRow) int {
 func foundRow(e dossier.Entry[plan.Found]) FoundRow {
 	b := e.Body
 	r := FoundRow{ID: e.ID, Number: b.Number, Date: b.Date.String(), Place: b.Place.String(), Finding: b.Finding, Against: cmp.Or(b.Against, "unknown"), Condition: b.Condition, Proposed: b.Proposed,
-		Disposition: cmp.Or(b.Disposition, "open"), Who: b.Decider, AsLeft: b.AsLeft, Photos: len(b.Photos)}
+		Disposition: cmp.Or(b.Disposition, "open"), Who: b.Decider, AsLeft: b.AsLeft}
 	given := func(key, label string, x *float64, unit string) Figure {
 		if x == nil {
 			return notYetFigure(key, label).of("found", e.ID)

@@ -8,6 +8,7 @@ import (
 	"oakum/dossier"
 	"oakum/plan"
 	"oakum/ship"
+	"oakum/survey"
 )
 
 // docked is a ship on her fifth day of fourteen, with two triggers, two things found and one change order.
@@ -105,5 +106,44 @@ func TestTimeRunsOut(t *testing.T) {
 		if f.Key == "left" && f.Worry != 3 {
 			t.Errorf("no days left and no worry: %+v", f)
 		}
+	}
+}
+
+func TestPhotographsOfAFinding(t *testing.T) {
+	d := docked(t)
+	put(t, d, "left", survey.Photo{Seen: survey.Seen{Date: date(t, "2027-04-14")}, Of: "f1", Moment: "as left", Pair: "seen", SHA256: "bb"})
+	put(t, d, "seen", survey.Photo{Seen: survey.Seen{Date: date(t, "2027-04-11")}, Of: "f1", Moment: "as found", SHA256: "aa"})
+	put(t, d, "other", survey.Photo{Seen: survey.Seen{Date: date(t, "2027-04-11")}, Of: "f2"})
+	for day, want := range map[string]string{"2027-04-12": "seen", "2027-04-14": "seen left"} {
+		p := brief(t, d, day).InDock
+		for _, f := range p.Found {
+			if f.ID != "f1" {
+				continue
+			}
+			var got []string
+			for _, x := range f.Pictures {
+				got = append(got, x.ID)
+			}
+			if strings.Join(got, " ") != want || f.Photos != len(got) {
+				t.Errorf("on %s: %v, %d counted; want %s", day, got, f.Photos, want)
+			}
+		}
+	}
+}
+
+// Nine of ten readings at or above nominal and none under nine tenths of it pass 90/10; 110 of 125 is under.
+func TestFilmsAndLeaksOfTheDocking(t *testing.T) {
+	d := docked(t)
+	put(t, d, "good", survey.Film{Seen: survey.Seen{Date: date(t, "2027-04-11")}, Readings: []float64{131e-6, 126e-6, 125e-6, 128e-6, 130e-6, 127e-6, 133e-6, 129e-6, 126e-6, 119e-6}, Nominal: new(125e-6), Rule: "pspc-90-10"})
+	put(t, d, "thin", survey.Film{Seen: survey.Seen{Date: date(t, "2027-04-12")}, Readings: []float64{131e-6, 110e-6}, Nominal: new(125e-6), Rule: "pspc-90-10"})
+	put(t, d, "old", survey.Film{Seen: survey.Seen{Date: date(t, "2014-06-01")}, Readings: []float64{131e-6}, Nominal: new(125e-6)})
+	put(t, d, "wet", survey.Leak{Seen: survey.Seen{Date: date(t, "2027-04-09")}, Source: "rivet", Rate: new(3e-3 / 3600)})
+	put(t, d, "tomorrow", survey.Leak{Seen: survey.Seen{Date: date(t, "2027-04-13")}})
+	p := brief(t, d, "2027-04-12").InDock
+	if len(p.Films) != 2 || p.Films[0].ID != "thin" || !strings.HasPrefix(p.Films[0].Verdict, "not accepted") || p.Films[0].Mean.Worry != 2 || p.Films[1].Verdict != "accepted" {
+		t.Errorf("films %+v", p.Films)
+	}
+	if len(p.Leaks) != 1 || p.Leaks[0].Rate.Text == "" || p.Leaks[0].State != "unknown" {
+		t.Errorf("leaks %+v", p.Leaks)
 	}
 }

@@ -17,7 +17,7 @@ func (v *vessel) phones() {
 	`, invent.Values{"mark": "board", "basis": "documented"})
 	v.Table("film", `
 		id | date | time | who | zone | frame | frame_to | coat | readings | nominal | rule | instrument | holiday | notes
-		dock-film-1 | 2027-04-18 | 08:30 | paint inspector P | zone-bottom | 90 | 150 | dock-coat-1 | 131; 128; 140; 122; 135; 126; 119; 133; 129; 138 | 125 | pspc-90-10 | magnetic, 1.5 mm plate | not done | forward, both sides
+		dock-film-1 | 2027-04-18 | 08:30 | paint inspector P | zone-bottom | 90 | 150 | dock-coat-1 | 131; 128; 140; 127; 135; 126; 119; 133; 129; 138 | 125 | pspc-90-10 | magnetic, 1.5 mm plate | not done | forward, both sides
 		dock-film-2 | 2027-04-19 | 08:20 | paint inspector P | zone-bottom | 0 | 60 | dock-coat-2 | 127; 118; 96; 88; 121; 130; 102; 124; 116; 91 | 125 | pspc-90-10 | magnetic, 1.5 mm plate | not done | under the counter and behind the bossings: another pass before the second coat
 	`, invent.Values{"mark": "board", "basis": "measured"})
 }
