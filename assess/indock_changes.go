@@ -18,6 +18,7 @@ type ChangeRow struct {
 	Number      string `json:"number"`
 	Date        string `json:"date"`
 	Description string `json:"description"`
+	Why         string `json:"why"` // what was found, or the trigger
 	Quantity    string `json:"quantity"`
 	Rate        Figure `json:"rate"`   // asked
 	Agreed      Figure `json:"agreed"` // the rate agreed before the water went
@@ -103,7 +104,7 @@ func (c *inquiry) changeRows(p *InDockPage) {
 			p.later++
 			continue
 		}
-		r := ChangeRow{ID: e.ID, Number: b.Number, Date: b.Date.String(), Description: b.Description, State: cmp.Or(b.State, "asked"), Approver: b.Approver,
+		r := ChangeRow{ID: e.ID, Number: b.Number, Date: b.Date.String(), Description: b.Description, Why: c.whyOf(b), State: cmp.Or(b.State, "asked"), Approver: b.Approver,
 			Amount: notYetFigure("amount", "amount").of("change", e.ID), Days: notYetFigure("days", "days").of("change", e.ID)}
 		if b.Pot != "" {
 			r.Pot = c.nameOf(b.Pot)

@@ -59,3 +59,11 @@ func (c *inquiry) whyChange(b plan.Change) string {
 	}
 	return b.Notes
 }
+
+// whyOf names the finding or the trigger that a change order answers, with its number.
+func (c *inquiry) whyOf(b plan.Change) string {
+	if f, ok := dossier.Find[plan.Found](c.d, b.Found); ok {
+		return foundWords(f)
+	}
+	return c.whyChange(b)
+}

@@ -48,8 +48,16 @@ func Has(b *assess.Brief) []Paper {
 // sheetPrefix before a sheet's ID names the paper of that sheet.
 const sheetPrefix = "sheet:"
 
-// Print writes the paper of that name, or the sheet that follows "sheet:".
+// Photo opens a kept photograph by its SHA-256; nil where it is not kept.
+type Photo func(sha256 string) []byte
+
+// Print writes the paper of that name, or the sheet that follows "sheet:", without photographs.
 func Print(w io.Writer, b *assess.Brief, name, size string) error {
+	return Illustrated(w, b, name, size, nil)
+}
+
+// Illustrated is Print with the photographs at hand.
+func Illustrated(w io.Writer, b *assess.Brief, name, size string, photo Photo) error {
 	if id, ok := strings.CutPrefix(name, sheetPrefix); ok {
 		s, ok := b.Sheet(id)
 		if !ok {
@@ -59,7 +67,7 @@ func Print(w io.Writer, b *assess.Brief, name, size string) error {
 	}
 	for _, p := range Papers() {
 		if p.Name == name {
-			return p.Print(w, b, size)
+			return p.Illustrated(w, b, size, photo)
 		}
 	}
 	return field.Refuse("name", "there is no paper %q; there are %s, and sheet: followed by a sheet's ID", name, strings.Join(names(), ", "))
@@ -73,12 +81,17 @@ func names() []string {
 	return list
 }
 
-// Print writes the paper.
+// Print writes the paper without photographs.
 func (p Paper) Print(w io.Writer, b *assess.Brief, size string) error {
+	return p.Illustrated(w, b, size, nil)
+}
+
+// Illustrated writes the paper with the photographs at hand.
+func (p Paper) Illustrated(w io.Writer, b *assess.Brief, size string, photo Photo) error {
 	if why := p.Needs(b); why != "" {
 		return field.Refuse("name", "%s can't be printed yet: %s", p.Name, why)
 	}
-	h := page.Head{Ship: b.Name, Title: p.Title, Day: b.Day.String(), Snapshot: b.Snapshot, Size: size, Across: p.Across}
+	h := page.Head{Ship: b.Name, Title: p.Title, Day: b.Day.String(), Snapshot: b.Snapshot, Size: size, Across: p.Across, Photo: photo}
 	if p.Subject != nil {
 		h.Subject = p.Subject(b)
 	}

@@ -2,7 +2,9 @@ package print_test
 
 import (
 	"bytes"
+	"crypto/sha256"
 	"fmt"
+	"io/fs"
 	"strings"
 	"sync"
 	"testing"
@@ -249,5 +251,45 @@ func TestRefusalsNameWhatIsThere(t *testing.T) {
 	}
 	if err := print.Print(&bytes.Buffer{}, b, "board", "A7"); err == nil || !strings.Contains(err.Error(), "A7") {
 		t.Errorf("size A7: %v", err)
+	}
+}
+
+// A found report shows its photographs as found beside as left; where the file is not kept, it says so.
+func TestAFoundReportShowsItsPhotographs(t *testing.T) {
+	kept := map[string][]byte{}
+	for _, dir := range demo.Pictures("corran-vey", true) {
+		list, err := fs.ReadDir(dir, ".")
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, e := range list {
+			data, err := fs.ReadFile(dir, e.Name())
+			if err != nil {
+				t.Fatal(err)
+			}
+			kept[fmt.Sprintf("%x", sha256.Sum256(data))] = data
+		}
+	}
+	var out bytes.Buffer
+	if err := print.Illustrated(&out, docked(), "found", "A4", func(sum string) []byte { return kept[sum] }); err != nil {
+		t.Fatal(err)
+	}
+	if n := bytes.Count(out.Bytes(), []byte("/Subtype /Image")); n < 6 {
+		t.Errorf("%d photographs are on the paper", n)
+	}
+	with, without := strings.Join(read(t, out.Bytes()), " "), strings.Join(read(t, printed(t, docked(), "found", "A4")), " ")
+	const missing = "thephotographisnotkepthere"
+	if strings.Contains(with, missing) || !strings.Contains(without, missing) || !strings.Contains(with, squeeze("As left, 2027-04-17, fr 40, strake G, port")) {
+		t.Errorf("with: %.300s; without: %.300s", with, without)
+	}
+}
+
+// A change order says how many, at what rate, against what was agreed, why and from which pot.
+func TestAChangeOrderSaysHowItIsPriced(t *testing.T) {
+	all := strings.Join(read(t, printed(t, docked(), "changes", "A4")), " ")
+	for _, want := range []string{"37m2", "1950EUR", "1500to3400EUR", "72150EUR", "Dockingfund", "BecauseofF3:doubler", "abovethelikelyrateagreed"} {
+		if !strings.Contains(all, want) {
+			t.Errorf("%s is not on the paper", want)
+		}
 	}
 }

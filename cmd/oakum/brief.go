@@ -28,7 +28,7 @@ func (c briefCommand) Run(s streams) error {
 	case c.JSON:
 		return printJSON(s.out, b)
 	case c.PDF != "":
-		return printTo(c.PDF, b, "board", c.Size)
+		return printTo(c.PDF, b, "board", c.Size, nil)
 	}
 	return text.Brief(s.out, b)
 }

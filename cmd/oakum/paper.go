@@ -9,6 +9,7 @@ import (
 	"text/tabwriter"
 
 	"oakum/api"
+	"oakum/app"
 	"oakum/assess"
 	printing "oakum/print"
 	"oakum/print/calendar"
@@ -32,7 +33,12 @@ func (paperCommand) Help() string {
 
 // Run lists the papers, or prints one.
 func (c paperCommand) Run(s streams) error {
-	b, err := briefOf(c.File, c.Plan, c.Day)
+	a, err := reading(context.Background(), c.File)
+	if err != nil {
+		return err
+	}
+	defer a.Close()
+	b, err := briefOn(a, c.Plan, c.Day)
 	if err != nil {
 		return err
 	}
@@ -50,7 +56,7 @@ func (c paperCommand) Run(s streams) error {
 	if c.Out == "" {
 		c.Out = paperFile(c.Name)
 	}
-	if err := printTo(c.Out, b, c.Name, c.Size); err != nil {
+	if err := printTo(c.Out, b, c.Name, c.Size, photos(a)); err != nil {
 		return err
 	}
 	_, err = fmt.Fprintln(s.out, c.Out)
@@ -69,13 +75,13 @@ func paperFile(name string) string {
 }
 
 // printTo writes a paper whole or not at all.
-func printTo(path string, b *assess.Brief, name, size string) error {
+func printTo(path string, b *assess.Brief, name, size string, photo printing.Photo) error {
 	f, err := os.CreateTemp(filepath.Dir(path), ".oakum-*.pdf")
 	if err != nil {
 		return err
 	}
 	defer os.Remove(f.Name())
-	if err := printing.Print(f, b, name, size); err != nil {
+	if err := printing.Illustrated(f, b, name, size, photo); err != nil {
 		f.Close()
 		return err
 	}
@@ -96,6 +102,10 @@ func briefOf(file, plan, onDay string) (*assess.Brief, error) {
 		return nil, err
 	}
 	defer a.Close()
+	return briefOn(a, plan, onDay)
+}
+
+func briefOn(a *app.App, plan, onDay string) (*assess.Brief, error) {
 	at, err := day(onDay)
 	if err != nil {
 		return nil, err
@@ -104,7 +114,7 @@ func briefOf(file, plan, onDay string) (*assess.Brief, error) {
 }
 
 // papers is the printer as the API needs it.
-type papers struct{}
+type papers struct{ of *app.App }
 
 func (papers) List(b *assess.Brief) []api.Paper {
 	list := []api.Paper{}
@@ -114,9 +124,25 @@ func (papers) List(b *assess.Brief) []api.Paper {
 	return list
 }
 
-func (papers) Print(w io.Writer, b *assess.Brief, name, size string) error {
-	return printing.Print(w, b, name, size)
+func (p papers) Print(w io.Writer, b *assess.Brief, name, size string) error {
+	return printing.Illustrated(w, b, name, size, photos(p.of))
 }
 
 // Calendar gives the dates of a brief.
 func (papers) Calendar(b *assess.Brief) string { return calendar.Of(b) }
+
+// photos opens the photographs that a ship file keeps. One that is not kept, or can't be read, is missing on the paper and said there.
+func photos(a *app.App) printing.Photo {
+	return func(sha256 string) []byte {
+		from, _, err := a.OpenFile(context.Background(), sha256)
+		if err != nil {
+			return nil
+		}
+		defer from.Close()
+		data, err := io.ReadAll(io.LimitReader(from, app.MostBytes))
+		if err != nil {
+			return nil
+		}
+		return data
+	}
+}

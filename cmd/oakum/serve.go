@@ -68,7 +68,7 @@ func (c Address) serve(ctx context.Context, s streams, a *app.App, ship string) 
 	}
 	server := api.New(a)
 	server.By = c.By
-	server.Papers = papers{}
+	server.Papers = papers{a}
 	server.News = news{}
 	server.Intake = intake.Reader{}
 	all := server.Handler(web.Handler())

@@ -17,6 +17,8 @@ type Head struct {
 	Snapshot string // SHA-256 of the records that the paper was made from
 	Size     string // A4, Letter or A3
 	Across   bool   // the long side lies
+	// Photo opens a kept photograph by its SHA-256; nil where none is at hand.
+	Photo func(sha256 string) []byte
 }
 
 // Sizes lists the sizes of paper.
@@ -93,6 +95,14 @@ func (d *Document) Write(w io.Writer) error {
 		d.frame()
 	}
 	return d.pdf.Output(w)
+}
+
+// Photo is a kept photograph, or nothing where it is not at hand.
+func (d *Document) Photo(sha256 string) []byte {
+	if d.head.Photo == nil || sha256 == "" {
+		return nil
+	}
+	return d.head.Photo(sha256)
 }
 
 // Left is where the column of text begins, mm from the edge of the sheet.

@@ -28,10 +28,16 @@ func (d *Document) Table(t Table) {
 	}
 	widths := d.widths(t)
 	head := make([]string, len(t.Columns))
+	named := false
 	for i, c := range t.Columns {
 		head[i] = c.Head
+		named = named || c.Head != ""
 	}
-	printHead := func() { d.tableRow(t, widths, head, true, false) }
+	printHead := func() {
+		if named {
+			d.tableRow(t, widths, head, true, false)
+		}
+	}
 	d.need(3 * (d.lineHeight(t.Size) + 2*lead))
 	printHead()
 	d.repeat = printHead

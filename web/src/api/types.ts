@@ -1051,6 +1051,7 @@ export interface components {
             quantity: string;
             rate: components["schemas"]["AssessFigure"];
             state: string;
+            why: string;
         };
         AssessChoicesPage: {
             close_calls: components["schemas"]["AssessNotice"][];
