@@ -1513,6 +1513,17 @@ export interface components {
             /** Format: int64 */
             worry: number;
         };
+        AssessFilmRow: {
+            date: string;
+            id: string;
+            kind: string;
+            mean: components["schemas"]["AssessFigure"];
+            nominal: components["schemas"]["AssessFigure"];
+            place: string;
+            verdict: string;
+            who: string;
+            zone: string;
+        };
         AssessFirstRow: {
             id: string;
             kind: string;
@@ -1677,6 +1688,7 @@ export interface components {
             number: string;
             /** Format: int64 */
             photos: number;
+            pictures: components["schemas"]["AssessPictureRow"][];
             place: string;
             proposed: string;
         };
@@ -1802,9 +1814,11 @@ export interface components {
             clashes: components["schemas"]["AssessClashRow"][];
             deadlines: components["schemas"]["AssessNotice"][];
             decided: components["schemas"]["AssessDecidedRow"][];
+            films: components["schemas"]["AssessFilmRow"][];
             found: components["schemas"]["AssessFoundRow"][];
             heading: string[];
             landed: components["schemas"]["AssessFigure"][];
+            leaks: components["schemas"]["AssessLeakRow"][];
             lit: components["schemas"]["AssessLitRow"][];
             log: components["schemas"]["AssessDockDayRow"][];
             missing: components["schemas"]["AssessNotice"][];
@@ -1854,6 +1868,17 @@ export interface components {
             verdict: string;
             way: string;
             what: string;
+        };
+        AssessLeakRow: {
+            date: string;
+            id: string;
+            kind: string;
+            notes: string;
+            number: string;
+            place: string;
+            rate: components["schemas"]["AssessFigure"];
+            source: string;
+            state: string;
         };
         AssessLeaveRow: {
             end: string;
@@ -2048,6 +2073,16 @@ export interface components {
             id: string;
             moment: string;
             sha256: string;
+            title: string;
+        };
+        AssessPictureRow: {
+            date: string;
+            id: string;
+            moment: string;
+            pair: string;
+            place: string;
+            sha256: string;
+            small_sha256: string;
             title: string;
         };
         AssessPlaceRow: {
