@@ -14,6 +14,7 @@ type DockTrialQuery struct {
 	AsOf
 	Dock    string   `query:"dock" required:"true" doc:"ID of the dock" example:"dock-skellby"`
 	Stern   bool     `query:"stern" doc:"stern first"`
+	Ballast bool     `query:"ballast" doc:"with the ballast moved as suggested for the dock"`
 	Trim    string   `query:"trim" doc:"trim by the stern, m; as the marks say when left out"`
 	KG      string   `query:"kg" doc:"height of her centre of gravity, m; as entered when left out"`
 	Slope   string   `query:"slope" doc:"how much deeper the blocks lie aft than forward over her length, m; by the dock's record when left out"`
@@ -22,7 +23,7 @@ type DockTrialQuery struct {
 }
 
 func (q DockTrialQuery) trial() (t assess.DockTrial, err error) {
-	t = assess.DockTrial{Dock: q.Dock, Stern: q.Stern, Changes: q.Changes, Step: q.Step}
+	t = assess.DockTrial{Dock: q.Dock, Stern: q.Stern, Ballast: q.Ballast, Changes: q.Changes, Step: q.Step}
 	for _, f := range []struct {
 		name, text string
 		to         **float64
@@ -56,12 +57,13 @@ func (s *Server) dockingRoutes(api huma.API) {
 			AsOf
 			Dock    string `query:"dock" required:"true" doc:"ID of the dock" example:"dock-skellby"`
 			Without []int  `query:"without" doc:"numbers of the blocks left out, counted from 1 aft"`
+			Ballast bool   `query:"ballast" doc:"with the ballast moved as suggested for the dock"`
 		}) (*body[assess.DockBlocks], error) {
 			b, err := s.briefAsOf(q.AsOf)
 			if err != nil {
 				return nil, err
 			}
-			out, err := b.Blocks(q.Dock, q.Without)
+			out, err := b.Blocks(q.Dock, q.Without, q.Ballast)
 			return answer(out), problem(err)
 		})
 	huma.Register(api, huma.Operation{OperationID: "hull-shape", Method: http.MethodGet, Path: "/docking/shape", Summary: "Her hull as triangles", Tags: tags},

@@ -129,11 +129,11 @@ func first2(s *afloatState, _ []Notice) *afloatState { return s }
 
 func TestBlocksLeftOutLoadTheirNeighbours(t *testing.T) {
 	b := atTheDocks(t)
-	all, err := b.Blocks("dock-skellby", nil)
+	all, err := b.Blocks("dock-skellby", nil, false)
 	if err != nil {
 		t.Fatal(err)
 	}
-	some, err := b.Blocks("dock-skellby", []int{28, 29, 30})
+	some, err := b.Blocks("dock-skellby", []int{28, 29, 30}, false)
 	if err != nil {
 		t.Fatal(err)
 	}

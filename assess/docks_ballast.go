@@ -28,7 +28,20 @@ type BallastRow struct {
 	GM      Figure     `json:"gm"`
 	Moves   []MoveRow  `json:"moves"`
 	Places  []PlaceRow `json:"places"`
-	Again   string     `json:"again"` // landing and blocks worked again with it
+	Again   string     `json:"again"` // what landing and blocks come to with it, beside as she lies
+
+	DraftFwd Figure       `json:"draft_fwd"`
+	DraftAft Figure       `json:"draft_aft"`
+	Landing  []LandingRow `json:"landing"` // worked again with the ballast moved
+	Blocks   *BlockRow    `json:"blocks"`  // the same
+	Beside   []BesideRow  `json:"beside"`  // as she lies, and with the ballast moved
+}
+
+// BesideRow is one figure as she lies and with the ballast moved.
+type BesideRow struct {
+	What   string `json:"what"`
+	Before Figure `json:"before"`
+	After  Figure `json:"after"`
 }
 
 // MoveRow is one move of ballast.
@@ -57,6 +70,24 @@ func (c *inquiry) ballastRow(e dossier.Entry[plan.Dock], s *afloatState) (row Ba
 	if s.kg == nil || pr.KeelAft == nil || pr.KeelFwd == nil {
 		return row, false
 	}
+	row.Places, row.Landing, row.Beside = []PlaceRow{}, []LandingRow{}, []BesideRow{}
+	in, given := c.ballastInput(b, s, &row)
+	sheet, out, err := work(c.book, docking.Ballast, e.ID, b.Name, in, given)
+	row.Dock, row.Name = e.ID, b.Name
+	if err != nil {
+		row.Verdict, row.Reason = "not known", err.Error()
+		row.blank(err.Error())
+		return row, true
+	}
+	row.fill(sheet.ID, out)
+	if out.Verdict == "enough" {
+		c.withBallast(&row, e, s, in, out)
+	}
+	return row, true
+}
+
+func (c *inquiry) ballastInput(b plan.Dock, s *afloatState, row *BallastRow) (docking.BallastIn, map[string]field.Given) {
+	pr := c.particulars
 	in := docking.Ballast.New()
 	in.Mass, in.LCG = c.massAndCentre(s)
 	in.VCG, in.Trim, in.LCF, in.KM, in.MCT = *s.kg, s.aft-s.fwd, s.hydro.LCF, s.hydro.KMt, s.hydro.MCT
@@ -70,26 +101,18 @@ func (c *inquiry) ballastRow(e dossier.Entry[plan.Dock], s *afloatState) (row Ba
 		in.LineLimit = new(*b.LineLimit * (1 - limitReserve))
 	}
 	in.Places, row.Places = c.ballastPlaces()
-	sheet, out, err := work(c.book, docking.Ballast, e.ID, b.Name, in, map[string]field.Given{"mass": how(field.Computed, "from the drafts"), "lcg": how(field.Computed, "from the drafts"), "vcg": how(field.Documented, pr.KGNote),
-		"trim": how(field.Measured, "marks"), "line_limit": how(field.Documented, "dock record, less half a per cent"), "places": how(field.Documented, "tanks with their last soundings; solid ballast of the weight register"), "trim_most": how(field.Assumed, "a hundredth of her length, common practice")})
-	row.Dock, row.Name = e.ID, b.Name
-	if err != nil {
-		row.Verdict, row.Reason = "not known", err.Error()
-		row.blank(err.Error())
-		return row, true
-	}
-	row.fill(sheet.ID, b, out)
-	return row, true
+	return in, map[string]field.Given{"mass": how(field.Computed, "from the drafts"), "lcg": how(field.Computed, "from the drafts"), "vcg": how(field.Documented, pr.KGNote),
+		"trim": how(field.Measured, "marks"), "line_limit": how(field.Documented, "dock record, less half a per cent"), "places": how(field.Documented, "tanks with their last soundings; solid ballast of the weight register"), "trim_most": how(field.Assumed, "a hundredth of her length, common practice")}
 }
 
 func (row *BallastRow) blank(why string) {
 	row.Moves = []MoveRow{}
-	for key, f := range map[string]*Figure{"moved": &row.Moved, "trim": &row.Trim, "list": &row.List, "line_aft": &row.LineAft, "line_fwd": &row.LineFwd, "gm": &row.GM} {
+	for key, f := range map[string]*Figure{"moved": &row.Moved, "trim": &row.Trim, "list": &row.List, "line_aft": &row.LineAft, "line_fwd": &row.LineFwd, "gm": &row.GM, "draft_fwd": &row.DraftFwd, "draft_aft": &row.DraftAft} {
 		*f = unknown(key, strings.ReplaceAll(key, "_", " "), why)
 	}
 }
 
-func (row *BallastRow) fill(sheet string, b plan.Dock, out docking.BallastOut) {
+func (row *BallastRow) fill(sheet string, out docking.BallastOut) {
 	row.Verdict, row.Reason, row.Moves = out.Verdict, out.Reason, []MoveRow{}
 	fig := func(key, label string, v float64, unit string) Figure {
 		f := known(key, label, v, unit, field.Computed, "")
@@ -100,6 +123,7 @@ func (row *BallastRow) fill(sheet string, b plan.Dock, out docking.BallastOut) {
 	row.Trim, row.List = fig("trim", "trim by the stern then", out.TrimNow, "m"), fig("list", "list to port then", out.ListNow, "deg")
 	row.LineAft, row.LineFwd = fig("line_aft", "line load at the after end then", out.LineAft, "t/m"), fig("line_fwd", "line load at the fore end then", out.LineFwd, "t/m")
 	row.GM = fig("gm", "GM left when she lies flat then", out.GM, "m")
+	row.DraftFwd, row.DraftAft = unknown("draft_fwd", "draft forward then", "nothing is moved"), unknown("draft_aft", "draft aft then", "nothing is moved")
 	var short []string
 	for _, m := range out.Moves {
 		row.Moves = append(row.Moves, MoveRow{m.What, m.From, m.To, fig("mass", "mass", m.Mass, "t")})
@@ -114,9 +138,6 @@ func (row *BallastRow) fill(sheet string, b plan.Dock, out docking.BallastOut) {
 		}
 	}
 	row.Short = strings.Join(short, ", ")
-	if b.LineLimit != nil && out.Verdict == "enough" {
-		row.Again = fmt.Sprintf("The line then carries %.1f t/m aft and %.1f t/m forward, %.1f t/m allowed. Work landing and blocks again with the weights as moved: in the trial below, or when they have been moved and the marks read.", out.LineAft/1000, out.LineFwd/1000, *b.LineLimit/1000)
-	}
 }
 
 // ballastPlaces are the tanks that may take or give water, and the stows of solid ballast.

@@ -110,13 +110,18 @@ func (c *inquiry) onBoard(w ship.Weight) bool {
 }
 
 // blocksInput gathers docking.blocks for a dock.
-func (c *inquiry) blocksInput(b plan.Dock, mass, lcg float64) (in docking.BlocksIn, given map[string]field.Given, why string) {
+func (c *inquiry) blocksInput(b plan.Dock, s *afloatState) (in docking.BlocksIn, given map[string]field.Given, why string) {
 	in = docking.Blocks.New()
 	if in.Blocks, why = c.keelBlocks(b); why != "" {
 		return in, nil, why
 	}
+	mass, lcg := c.massAndCentre(s)
 	in.Mass, in.LCG = &mass, &lcg
-	in.Weights = c.weightCurve(mass, lcg)
+	if s.plain == nil {
+		in.Weights = c.weightCurve(mass, lcg)
+	} else if in.Weights = c.weightCurve(c.massAndCentre(s.plain)); len(in.Weights) > 0 {
+		in.Weights = append(in.Weights, s.moved...)
+	}
 	in.KeelAft, in.KeelFwd = c.particulars.KeelAft, c.particulars.KeelFwd
 	in.BlockLimit = newtons(b.BlockLimit)
 	given = map[string]field.Given{"mass": how(field.Computed, "from the drafts"), "lcg": how(field.Computed, "from the drafts"), "blocks": how(field.Documented, "dock record, under her flat keel"),
@@ -143,8 +148,7 @@ func (c *inquiry) blockRow(e dossier.Entry[plan.Dock], s *afloatState, knuckle *
 	row.Aft, row.Fwd = unknown("aft", "line load at the after end", ""), unknown("fwd", "line load at the fore end", "")
 	row.Limit, row.Peak = unknown("limit", "the block line may carry", "not entered"), unknown("peak", "largest load on one block", "")
 	row.Line, row.Used = unknown("line", "largest load on the block line", ""), unknown("used", "part of the nearest limit", "")
-	mass, lcg := c.massAndCentre(s)
-	in, given, why := c.blocksInput(b, mass, lcg)
+	in, given, why := c.blocksInput(b, s)
 	if why != "" {
 		row.Reason = why
 		return row
@@ -155,7 +159,7 @@ func (c *inquiry) blockRow(e dossier.Entry[plan.Dock], s *afloatState, knuckle *
 			in.KnuckleEnd = "fwd"
 		}
 	}
-	sheet, out, err := work(c.book, docking.Blocks, e.ID, b.Name, in, given)
+	sheet, out, err := work(c.book, docking.Blocks, s.key(e.ID), s.words(b.Name), in, given)
 	if err != nil {
 		row.Reason = err.Error()
 		return row

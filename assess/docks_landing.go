@@ -56,6 +56,21 @@ func (c *inquiry) landings(e dossier.Entry[plan.Dock], s *afloatState) (rows []L
 	return rows, first, ""
 }
 
+// key names the sheets of a dock: those of the ship with ballast moved have names of their own.
+func (s *afloatState) key(dock string) string {
+	if s.plain != nil {
+		return dock + "-ballasted"
+	}
+	return dock
+}
+
+func (s *afloatState) words(subject string) string {
+	if s.plain != nil {
+		return subject + ", with " + s.ballasted
+	}
+	return subject
+}
+
 // blockSlope is how much deeper the blocks lie under her stern than under her bow, over her length, when she comes in bow first, m.
 func (c *inquiry) blockSlope(b plan.Dock) float64 {
 	if b.BlockFall == nil || b.Length == nil || c.particulars.LBP == nil {
@@ -106,11 +121,11 @@ func (c *inquiry) landingGiven() map[string]field.Given {
 
 func (c *inquiry) landingRow(e dossier.Entry[plan.Dock], s *afloatState, way string, slope float64) (row LandingRow, out docking.LandingOut, err error) {
 	in := c.exactInput(e.Body, s, slope)
-	key := e.ID
+	key := s.key(e.ID)
 	if way == "stern first" {
 		key += "-stern-first"
 	}
-	words := fmt.Sprintf("%s, %s, drafts of %s", e.Body.Name, way, s.round.Body.Date)
+	words := s.words(fmt.Sprintf("%s, %s, drafts of %s", e.Body.Name, way, s.round.Body.Date))
 	sheet, out, err := work(c.book, docking.Landing, key, words, in, c.landingGiven())
 	if err != nil {
 		return row, out, err

@@ -14,6 +14,7 @@ import (
 type DockTrial struct {
 	Dock    string
 	Stern   bool
+	Ballast bool     // with the ballast moved as suggested for the dock
 	Trim    *float64 // m by the stern
 	KG      *float64 // m
 	Slope   *float64 // m over her length, deeper aft
@@ -44,7 +45,8 @@ type DockSequence struct {
 	KG               float64     `json:"kg"`
 	Slope            float64     `json:"slope"`
 	LBP              float64     `json:"lbp"`
-	Limit            *float64    `json:"limit"` // t/m
+	Limit            *float64    `json:"limit"`     // t/m
+	Ballasted        string      `json:"ballasted"` // the ballast moved, in a clause; empty as she lies
 	GMRequired       float64     `json:"gm_required"`
 	Stages           []DockStage `json:"stages"`
 }
@@ -89,6 +91,9 @@ func (c *inquiry) trialState(dock string) (e dossier.Entry[plan.Dock], s *afloat
 
 func (c *inquiry) sequence(t DockTrial) (out DockSequence, err error) {
 	e, s, err := c.trialState(t.Dock)
+	if err == nil && t.Ballast {
+		s, err = c.suggested(e, s)
+	}
 	if err != nil {
 		return out, err
 	}
@@ -101,6 +106,7 @@ func (c *inquiry) sequence(t DockTrial) (out DockSequence, err error) {
 	base := c.exactInput(e.Body, s, slope)
 	in := docking.Sequence.New()
 	in.Particulars, in.Shape, in.BlockSlope = base.Particulars, base.Shape, slope
+	in.KeelAft, in.KeelFwd = c.particulars.KeelAft, c.particulars.KeelFwd
 	if t.Step > 0 {
 		in.Step = t.Step
 	}
@@ -114,20 +120,39 @@ func (c *inquiry) sequence(t DockTrial) (out DockSequence, err error) {
 		return out, err
 	}
 	given := c.landingGiven()
+	given["keel_aft"], given["keel_fwd"] = how(field.Documented, "particulars"), how(field.Documented, "particulars")
 	given["changes"] = how(field.Assumed, "courses and works as chosen")
-	id := enter(c.book, docking.Sequence, "tried-"+e.ID, e.Body.Name+", as last tried, "+changesWords(in.Changes), in, given)
+	id := enter(c.book, docking.Sequence, "tried-"+s.key(e.ID), s.words(e.Body.Name)+", as last tried, "+changesWords(in.Changes), in, given)
 	r, err := docking.Sequence.Fn(in)
 	if err != nil {
 		return out, err
 	}
 	out = DockSequence{Dock: e.ID, Name: e.Body.Name, Verdict: string(r.Verdict), Reason: r.Reason, Change: r.Change, VerdictUndocking: string(r.VerdictUndocking), ReasonUndocking: r.ReasonUndocking, ChangeUndocking: r.ChangeUndocking,
 		Sheet: id, Warnings: append([]string{}, r.Warnings...), Touch: round(r.TouchLevel), Landing: round(r.LandingLevel), Instability: round(r.InstabilityLevel), Float: round(r.FloatLevel), Stable: round(r.StableLevel),
-		KG: *in.KG, Trim: round(*in.DraftAft - *in.DraftFwd), Slope: slope, LBP: *c.particulars.LBP, GMRequired: in.GMRequired, KeelAft: orElse(c.particulars.KeelAft, 0), KeelFwd: orElse(c.particulars.KeelFwd, *c.particulars.LBP)}
+		Ballasted: s.ballasted, KG: *in.KG, Trim: round(*in.DraftAft - *in.DraftFwd), Slope: slope, LBP: *c.particulars.LBP, GMRequired: in.GMRequired, KeelAft: orElse(c.particulars.KeelAft, 0), KeelFwd: orElse(c.particulars.KeelFwd, *c.particulars.LBP)}
 	if e.Body.LineLimit != nil {
 		out.Limit = new(*e.Body.LineLimit / 1000)
 	}
 	out.stages(r)
 	return out, nil
+}
+
+// suggested is the ship with the ballast moved that is suggested for a dock.
+func (c *inquiry) suggested(e dossier.Entry[plan.Dock], s *afloatState) (*afloatState, error) {
+	var row BallastRow
+	if s.kg == nil || c.particulars.KeelAft == nil || c.particulars.KeelFwd == nil {
+		return nil, field.Refuse("ballast", "no ballast is suggested: where her flat keel begins and ends, or the height of her centre of gravity, is not entered")
+	}
+	in, _ := c.ballastInput(e.Body, s, &row)
+	out, err := docking.Ballast.Fn(in)
+	switch {
+	case err != nil:
+		return nil, err
+	case out.Verdict != "enough":
+		return nil, field.Refuse("ballast", "no ballast is suggested for %s: %s", e.Body.Name, out.Reason)
+	}
+	row.fill("", out)
+	return c.ballasted(e, s, in, out, row.Short)
 }
 
 // trimmed gives the ship another trim at the same mass: weights moved along her, the drafts turned about the centre of flotation.
@@ -166,19 +191,22 @@ type KnuckleOn struct {
 }
 
 // Blocks works what the keel blocks of a dock carry with some left out.
-func (b *Brief) Blocks(dock string, without []int) (DockBlocks, error) {
+// With ballast, the ship is the one with the ballast moved as suggested.
+func (b *Brief) Blocks(dock string, without []int, ballast bool) (DockBlocks, error) {
 	b.tries.Lock()
 	defer b.tries.Unlock()
-	return b.ask.dockBlocks(dock, without)
+	return b.ask.dockBlocks(dock, without, ballast)
 }
 
-func (c *inquiry) dockBlocks(dock string, without []int) (out DockBlocks, err error) {
+func (c *inquiry) dockBlocks(dock string, without []int, ballast bool) (out DockBlocks, err error) {
 	e, s, err := c.trialState(dock)
+	if err == nil && ballast {
+		s, err = c.suggested(e, s)
+	}
 	if err != nil {
 		return out, err
 	}
-	mass, lcg := c.massAndCentre(s)
-	in, given, why := c.blocksInput(e.Body, mass, lcg)
+	in, given, why := c.blocksInput(e.Body, s)
 	if why != "" {
 		return out, field.Refuse("dock", "%s", why)
 	}
@@ -190,7 +218,7 @@ func (c *inquiry) dockBlocks(dock string, without []int) (out DockBlocks, err er
 		}
 	}
 	given["leave_out"] = how(field.Assumed, "as tried")
-	sheet, r, err := work(c.book, docking.Blocks, "tried-"+e.ID, fmt.Sprintf("%s, %d blocks left out", e.Body.Name, len(without)), in, given)
+	sheet, r, err := work(c.book, docking.Blocks, "tried-"+s.key(e.ID), s.words(fmt.Sprintf("%s, %d blocks left out", e.Body.Name, len(without))), in, given)
 	if err != nil {
 		return out, err
 	}

@@ -9,6 +9,7 @@ import (
 	"oakum/dossier"
 	"oakum/field"
 	"oakum/formula/afloat"
+	"oakum/formula/docking"
 	"oakum/formula/hullform"
 	"oakum/ship"
 	"oakum/survey"
@@ -27,6 +28,10 @@ type afloatState struct {
 	kg                *float64
 	figures           []Figure
 	sheet             calc.Sheet
+
+	ballasted string         // where ballast has been moved for a dock: what, in a clause
+	plain     *afloatState   // then: the ship as she lies
+	moved     []docking.Lump // and the masses on and off
 }
 
 // floating works out how she floats from the newest round of the marks; what is missing is said instead.
@@ -48,14 +53,7 @@ func (c *inquiry) floating() (*afloatState, []Notice) {
 	if err = s.straighten(h); err != nil {
 		return nil, []Notice{{What: "The hydrostatics can't be worked: " + err.Error(), Kind: "draft", ID: s.round.ID, Page: "docking", Worry: 1}}
 	}
-	in := afloat.HydrostaticsOf.New()
-	in.Hull, in.Draft, in.Trim = c.hullInput(), s.mean, s.aft-s.fwd
-	in.Length, in.Beam, in.Density, in.KG = c.particulars.LBP, c.particulars.Beam, s.density, s.kg
-	given := map[string]field.Given{
-		"hull": how(field.Documented, "hull form"), "draft": how(field.Computed, "at which her form, were it straight, displaces what the draft survey found"), "trim": how(field.Measured, "marks of "+s.round.Body.Date.String()),
-		"water_density": how(field.Measured, "round of the marks"), "kg": how(field.Documented, c.particulars.KGNote), "length": how(field.Documented, "particulars"), "beam": how(field.Documented, "particulars"),
-	}
-	if s.sheet, s.hydro, err = work(c.book, afloat.HydrostaticsOf, "today", "as she floats, "+s.round.Body.Date.String(), in, given); err != nil {
+	if err = c.hydrostaticsOf(s, "today", "as she floats, "+s.round.Body.Date.String(), how(field.Computed, "at which her form, were it straight, displaces what the draft survey found")); err != nil {
 		return nil, []Notice{{What: "The hydrostatics can't be worked: " + err.Error(), Kind: "draft", ID: s.round.ID, Page: "docking", Worry: 1}}
 	}
 	c.afloatFigures(s)
@@ -64,6 +62,29 @@ func (c *inquiry) floating() (*afloatState, []Notice) {
 		missing = append(missing, Notice{What: "The height of her centre of gravity is not known.", Do: "Enter it from an inclining or an estimate; without it nothing can be said of her stability.", Kind: "particulars", Page: "ship", Worry: 2})
 	}
 	return s, missing
+}
+
+// hydrostaticsOf works her hydrostatics at the drafts of a state, with its sheet.
+func (c *inquiry) hydrostaticsOf(s *afloatState, key, words string, draft field.Given) error {
+	h, err := c.hull()
+	if err != nil {
+		return err
+	}
+	in := afloat.HydrostaticsOf.New()
+	in.Hull, in.Draft, in.Trim = c.hullInput(), s.mean, s.aft-s.fwd
+	in.Length, in.Beam, in.Density, in.KG = c.particulars.LBP, c.particulars.Beam, s.density, s.kg
+	if s.q, err = h.Hydrostatics(hullform.Attitude{Draft: in.Draft, Trim: in.Trim}, s.density); err != nil {
+		return err
+	}
+	trim := how(field.Measured, "marks of "+s.round.Body.Date.String())
+	if s.plain != nil {
+		trim = draft
+	}
+	s.sheet, s.hydro, err = work(c.book, afloat.HydrostaticsOf, key, words, in, map[string]field.Given{
+		"hull": how(field.Documented, "hull form"), "draft": draft, "trim": trim,
+		"water_density": how(field.Measured, "round of the marks"), "kg": how(field.Documented, c.particulars.KGNote), "length": how(field.Documented, "particulars"), "beam": how(field.Documented, "particulars"),
+	})
+	return err
 }
 
 // draftSurvey weighs her by the newest round, step by step; hog cancels, as the hull is bent before it is cut.

@@ -16,6 +16,8 @@ type SequenceIn struct {
 	Particulars
 	Shape
 	BlockSlope float64         `key:"block_slope" unit:"m" symbol:"s" default:"0" min:"-5" max:"5" label:"how much deeper the blocks lie aft than forward, over lbp"`
+	KeelAft    *float64        `key:"keel_aft" unit:"m" symbol:"ka" min:"-50" max:"500" label:"after end of the keel on blocks" help:"for the line load; left out: the aftermost block"`
+	KeelFwd    *float64        `key:"keel_fwd" unit:"m" symbol:"kf" min:"-50" max:"500" label:"fore end of the keel on blocks"`
 	Changes    []afloat.Change `key:"changes" symbol:"ch" optional:"yes" most:"10000" label:"weights on and off in dock"`
 	Step       float64         `key:"step" unit:"m" symbol:"dz" default:"0.1" over:"0" max:"5" label:"step of the water level"`
 }
@@ -158,7 +160,7 @@ func (in SequenceIn) run(d lowering, way string, out *SequenceOut) ([]Stage, err
 	}
 	var stages []Stage
 	for _, z := range levels {
-		s := d.show(d.at(z, up, flat), z, len(in.Blocks))
+		s := in.show(d, d.at(z, up, flat), z)
 		s.Direction, s.Mark = way, mark(z, touch, landed, unstable, way)
 		stages = append(stages, s)
 	}
@@ -225,25 +227,34 @@ func mark(z, touch, landed, unstable float64, way string) string {
 	return ""
 }
 
-// show puts a stage in the terms of the trade; n blocks share the line.
-func (d lowering) show(r resting, level float64, n int) Stage {
+// show puts a stage in the terms of the trade.
+func (in SequenceIn) show(d lowering, r resting, level float64) Stage {
 	s := Stage{Level: level, DraftFwd: r.draft - r.trim/2, DraftAft: r.draft + r.trim/2, Upthrust: max(r.p, 0), GM: r.gm, Moment: r.moment}
 	if r.p <= 0 || math.IsNaN(r.at) {
 		return s
 	}
 	x := min(max(r.at, d.aft), d.fwd)
 	s.Centre = &x
-	line := d.fwd - d.aft
-	if math.Abs(x-d.aft) < 1e-6*line || math.Abs(x-d.fwd) < 1e-6*line {
+	blocks := d.fwd - d.aft
+	if math.Abs(x-d.aft) < 1e-6*blocks || math.Abs(x-d.fwd) < 1e-6*blocks {
 		s.Block = new(r.p * calc.Gravity) // all on the end block
 		return s
 	}
-	t := trapezoid(r.p, line, x-(d.aft+d.fwd)/2)
+	aft, fwd := in.keel(d)
+	t := trapezoid(r.p, fwd-aft, x-(aft+fwd)/2)
 	s.LineAft, s.LineFwd = t.Aft, t.Fwd
-	if n > 1 {
-		s.Block = new(max(t.Aft, t.Fwd) * line / float64(n-1) * calc.Gravity)
+	if n := len(in.Blocks); n > 1 {
+		s.Block = new(max(t.Aft, t.Fwd) * blocks / float64(n-1) * calc.Gravity)
 	}
 	return s
+}
+
+// keel is the line that carries: from end to end of the keel where that is given, as docking.blocks has it, or else from the first block to the last.
+func (in SequenceIn) keel(d lowering) (aft, fwd float64) {
+	if in.KeelAft != nil && in.KeelFwd != nil && *in.KeelFwd > *in.KeelAft {
+		return *in.KeelAft, *in.KeelFwd
+	}
+	return d.aft, d.fwd
 }
 
 func judgeRun(in SequenceIn, d lowering, up, flat resting, unstable float64, ok bool) (Verdict, string, string) {
