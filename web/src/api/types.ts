@@ -931,8 +931,13 @@ export interface components {
         };
         AssessBallastRow: {
             again: string;
+            beside: components["schemas"]["AssessBesideRow"][];
+            blocks: components["schemas"]["AssessBlockRow"];
             dock: string;
+            draft_aft: components["schemas"]["AssessFigure"];
+            draft_fwd: components["schemas"]["AssessFigure"];
             gm: components["schemas"]["AssessFigure"];
+            landing: components["schemas"]["AssessLandingRow"][];
             line_aft: components["schemas"]["AssessFigure"];
             line_fwd: components["schemas"]["AssessFigure"];
             list: components["schemas"]["AssessFigure"];
@@ -968,6 +973,11 @@ export interface components {
             verdict: string;
             wanted: components["schemas"]["AssessFigure"];
             when: string;
+        };
+        AssessBesideRow: {
+            after: components["schemas"]["AssessFigure"];
+            before: components["schemas"]["AssessFigure"];
+            what: string;
         };
         AssessBidRow: {
             /** Format: int64 */
@@ -1263,6 +1273,7 @@ export interface components {
             windows: components["schemas"]["AssessWindowRow"][];
         };
         AssessDockSequence: {
+            ballasted: string;
             change: string;
             change_undocking: string;
             dock: string;
@@ -3324,6 +3335,8 @@ export interface operations {
                 dock: string;
                 /** @description numbers of the blocks left out, counted from 1 aft */
                 without?: number[];
+                /** @description with the ballast moved as suggested for the dock */
+                ballast?: boolean;
             };
             header?: never;
             path?: never;
@@ -3434,6 +3447,8 @@ export interface operations {
                 dock: string;
                 /** @description stern first */
                 stern?: boolean;
+                /** @description with the ballast moved as suggested for the dock */
+                ballast?: boolean;
                 /** @description trim by the stern, m; as the marks say when left out */
                 trim?: string;
                 /** @description height of her centre of gravity, m; as entered when left out */

@@ -20,6 +20,7 @@ export type Shape = Sure<Schemas['AssessShape']>
 export interface SequenceQuery {
   dock: string
   stern?: boolean
+  ballast?: boolean
   trim?: number | undefined
   kg?: number | undefined
   slope?: number | undefined
@@ -43,9 +44,25 @@ function send(body: unknown): RequestInit {
   return { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) }
 }
 
-export const askSequence = (q: SequenceQuery, signal: AbortSignal) => ask<Sequence>('sequence', { ...q }, { signal })
-export const askBlocks = (dock: string, without: number[]) => ask<Blocks>('blocks', { dock, without })
+export const askSequence = (q: SequenceQuery) => ask<Sequence>('sequence', { ...q })
+export const askBlocks = (dock: string, without: number[], ballast: boolean) => ask<Blocks>('blocks', { dock, without, ballast })
 export const askFlood = (trial: { holes: FloodHole[]; pumps: string[]; open: string[]; shut: string[]; hours: number }) => ask<FloodCase>('flooding', {}, send(trial))
 export const askTable = () => ask<FloodRow[]>('flooding/table', {})
 export const askWeights = (moves: unknown[]) => ask<WeightTrial>('weights', {}, send(moves))
 export const askShape = () => ask<Shape>('shape', {})
+
+/** Asks one question at a time, and after it the newest that came meanwhile: a dragged slider does not queue up what nobody waits for. */
+export function newest<Q, A>(ask: (q: Q) => Promise<A>, took: (a: A) => void, failed: (err: unknown) => void): (q: Q) => void {
+  let busy = false
+  let next: { q: Q } | undefined
+  const run = (q: Q) => {
+    busy = true
+    ask(q).then(took, (err: unknown) => next ?? failed(err)).finally(() => {
+      busy = false
+      const one = next
+      next = undefined
+      if (one) run(one.q)
+    })
+  }
+  return (q) => (busy ? (next = { q }) : run(q))
+}
