@@ -2,7 +2,6 @@ package assess
 
 import (
 	"fmt"
-	"math"
 	"strings"
 
 	"oakum/dossier"
@@ -127,7 +126,7 @@ func (row *BallastRow) fill(sheet string, out docking.BallastOut) {
 	var short []string
 	for _, m := range out.Moves {
 		row.Moves = append(row.Moves, MoveRow{m.What, m.From, m.To, fig("mass", "mass", m.Mass, "t")})
-		t := fmt.Sprintf("%.0f t", math.Ceil(m.Mass/1000))
+		t := fmt.Sprintf("%.1f t", m.Mass/1000)
 		switch m.What {
 		case "shift":
 			short = append(short, t+" of ballast shifted from "+m.From+" to "+m.To)

@@ -3,6 +3,7 @@ package assess
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"oakum/calc"
 	"oakum/dossier"
@@ -219,6 +220,7 @@ func (row *BlockRow) line(b plan.Dock) {
 	row.Reason = fmt.Sprintf("%.1f t/m by the trapezoid at the heavier end of the line, %s allowed. Block by block, the hull bending: %s.", max(*row.Aft.Value, *row.Fwd.Value), row.Limit.Text, inside(row.Reason))
 	if row.Line.Value != nil && *row.Line.Value > *row.Limit.Value {
 		row.Line.Worry, row.Line.Note = 2, "more than the line limit over the last block: ask over what length the limit is meant, or set softer caps at the ends"
+		row.Reason = strings.TrimSuffix(row.Reason, ".") + fmt.Sprintf("; but on the line there the heaviest block makes %s: ask over what length the %s are meant.", row.Line.Text, row.Limit.Text)
 		if row.Verdict == "safe" {
 			row.Verdict = "marginal"
 		}

@@ -263,7 +263,7 @@ func (out *UnderkeelOut) judge(in UnderkeelIn, span time.Duration) {
 	case out.Lowest < 0:
 		out.Verdict = "touches"
 		out.Reason = fmt.Sprintf("SHE TOUCHES: at the lowest water (%s) the %s stands %.2f m in the ground; about %.0f hours a year", out.When, out.Place, -out.Lowest, out.Touches/3600)
-		out.Change = fmt.Sprintf("What would change it: %.2f m dredged or taken off her draft there; trim; what hangs below the keel taken off. What touching does to her: docking.aground.", -out.Lowest)
+		out.Change = fmt.Sprintf("What would change it: %.2f m dredged or taken off her draft there; trim; what hangs below the keel taken off. What touching does to her stands on the sheet of her lying aground.", -out.Lowest)
 	case out.Lowest < out.Required:
 		out.Verdict = "short"
 		out.Reason = fmt.Sprintf("SHORT OF WATER: %.2f m under the %s at the lowest water (%s), %.2f m wanted", out.Lowest, out.Place, out.When, out.Required)
