@@ -151,3 +151,34 @@ func TestPackingLargerThanItsBox(t *testing.T) {
 		t.Errorf("%d doubts, %d glands: %+v", len(s.Doubtful), len(s.Glands), s.Doubtful)
 	}
 }
+
+// Years without current after a place was read move its early date. Identity: a year dead at 0.035 mm of bare steel, where the plate goes at 0.010 mm a
+// year, is 0.025 mm more, two and a half years of its own rate.
+func TestYearsWithoutCurrentMoveTheEarlyDate(t *testing.T) {
+	at := func(dead bool) PlateRow {
+		d := strakeOf(t)
+		put(t, d, "z", ship.CoatingZone{Name: "Bottom", Exposure: "immersed", Metal: "steel", X0: new(0.0), X1: new(50.0), Bare: new(0.035e-3)})
+		put(t, d, "set", ship.ImpressedSet{Name: "Set", RatedAmps: new(50.0), Electrode: "agcl-kcl"})
+		gauge(t, d, "a", "2000-06-15", "24", "", 9.5)
+		for i := range 36 {
+			day := date(t, []string{"2019", "2020", "2021"}[i/12]+"-"+[]string{"01", "02", "03", "04", "05", "06", "07", "08", "09", "10", "11", "12"}[i%12]+"-15")
+			r := survey.Rectifier{Seen: survey.Seen{Date: day}, Set: "set", Amps: new(20.0), Cell: new(-0.860), Electrode: "agcl-kcl", State: "on"}
+			if dead && i/12 == 1 {
+				r.Amps, r.Cell, r.State = new(0.0), new(-0.600), "tripped"
+			}
+			put(t, d, "r"+day.String(), r)
+		}
+		return brief(t, d, "2026-05-01").Standing.Plates[0]
+	}
+	with, without := at(true), at(false)
+	if with.left.rate <= 0 || math.Abs(with.left.rate-0.01e-3) > 0.5e-6 {
+		t.Fatalf("rate %v", with.left.rate)
+	}
+	moved := without.due.early - with.due.early
+	if want := (0.035e-3 - with.left.rate) / with.left.rate; math.Abs(moved-want) > 0.15*want || !strings.Contains(with.Life.Note, "unprotected") || strings.Contains(without.Life.Note, "unprotected") {
+		t.Errorf("moved by %.2f years, want about %.2f; %q", moved, want, with.Life.Note)
+	}
+	if with.due.likely != without.due.likely {
+		t.Error("nobody knows that the place is bare, and its likely date moved")
+	}
+}

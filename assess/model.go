@@ -81,7 +81,7 @@ func outOfReach(p lifePart) bool {
 }
 
 // left is the steel that must go before it lets water in, m: what was left when it was read, less what has gone since.
-func (w *wastage) left() float64 { return w.thickness - through - w.rate*w.since }
+func (w *wastage) left() float64 { return w.thickness - through - w.rate*w.since - w.extra }
 
 func renewedLife(p lifePart) futures.Weibull {
 	switch p.kind {

@@ -40,6 +40,7 @@ type PlateRow struct {
 	left   wastage
 	steps  []wasted
 	record dossier.Head
+	read   float64 // decimal year of the newest reading
 }
 
 // wasted is what a place lost from one survey to the next, m a year.
@@ -67,6 +68,7 @@ func stepsOf(group []reading) []wasted {
 type wastage struct {
 	thickness, sd, rate, rateSD float64
 	since                       float64 // years from the newest reading to today
+	extra                       float64 // m, what years without protection since it was read have likely taken besides
 	known                       bool
 }
 
@@ -88,9 +90,7 @@ func (c *inquiry) plates(p *StandingPage) {
 		}
 	}
 	c.doublers(p, doubled)
-	slices.SortStableFunc(p.Plates, func(a, b PlateRow) int {
-		return cmp.Or(b.Life.Worry-a.Life.Worry, compareLow(a.Life, b.Life), strings.Compare(a.Place, b.Place))
-	})
+	sortPlates(p.Plates)
 	if len(p.Plates) == 0 {
 		p.Plates = []PlateRow{}
 		p.Missing = append(p.Missing, Notice{What: "No thickness reading with a place is entered.", Do: "Import a thickness survey, or enter readings by hand.", Kind: "thickness", Page: "standing"})
@@ -170,7 +170,7 @@ func (c *inquiry) plateRow(group []reading) (PlateRow, bool) {
 	newest := slices.MaxFunc(group, func(a, b reading) int { return a.body.Date.Compare(b.body.Date) })
 	place := newest.body.Place
 	row := PlateRow{ID: newest.head.ID, Place: place.String(), Strake: place.Strake, Side: string(place.Side), Readings: len(group),
-		Newest: newest.body.Date.String(), spot: newest.spot, record: newest.head}
+		Newest: newest.body.Date.String(), spot: newest.spot, record: newest.head, read: newest.body.Date.DecimalYear()}
 	row.steps = stepsOf(group)
 	original, basis, from := c.originalOf(newest)
 	in := plating.Rate.New()

@@ -24,6 +24,7 @@ type DemandRow struct {
 
 // AnodePlanRow is one way to protect her with anodes for ten years.
 type AnodePlanRow struct {
+	For    string `json:"for"` // her paint as it is, or a full scheme new
 	Alloy  string `json:"alloy"`
 	Ohms   Figure `json:"resistance"` // of one anode in her water
 	Count  Figure `json:"count"`
@@ -137,15 +138,38 @@ func (c *inquiry) demand(r *ProtectionPart, w waters) {
 	asked("current_initial", "current asked for now", out.Initial)
 	asked("current_mean", "mean of ten years", out.Mean)
 	asked("current_final", "in ten years", out.Final)
-	c.anodePlan(r, w, out)
+	c.anodePlan(r, w, out, "her paint as it is", "")
+	if coated, ok := newlyCoated(zones, from); ok {
+		in.Zones = coated
+		given = map[string]field.Given{"zones": how(field.Documented, "coating zones under water, each newly coated by its breakdown when new"), "life": how(field.Assumed, "ten years")}
+		if sheet, fresh, err := work(c.book, protection.Demand, "coated", "current she would ask for with a full scheme new", in, given); err == nil {
+			f := result(sheet, "current_mean", "mean of ten years after a full scheme").band(fresh.Mean/1.5, fresh.Mean, fresh.Mean*1.5)
+			f.Note = "densities are good to a factor of 1.5"
+			r.Asked = append(r.Asked, f)
+			c.anodePlan(r, w, fresh, "a full scheme new", "coated-")
+		}
+	}
 	c.setSized(r, out)
 }
 
+// newlyCoated are the zones with new paint, where the record says what share of a new coat is bare and what it loses a year.
+func newlyCoated(zones []protection.Zone, from []dossier.Entry[ship.CoatingZone]) ([]protection.Zone, bool) {
+	list, any := slices.Clone(zones), false
+	for i := range list {
+		if b := from[i].Body; list[i].Metal != "bronze" && b.BreakdownA != nil && b.BreakdownB != nil {
+			list[i].Breakdown, list[i].Coating, any = nil, &protection.Coating{A: *b.BreakdownA, B: *b.BreakdownB, Age: 0}, true
+		}
+	}
+	return list, any
+}
+
 // anodePlan works each alloy for the demand in this water, by an anode of the size she carries.
-func (c *inquiry) anodePlan(r *ProtectionPart, w waters, d protection.DemandOut) {
+func (c *inquiry) anodePlan(r *ProtectionPart, w waters, d protection.DemandOut, paint, key string) {
 	model, from, ok := c.anodeModel()
-	if !ok {
+	if !ok && key == "" {
 		r.Says = append(r.Says, "No anode plan: enter one anode with its form, length, width or thickness and its mass.")
+	}
+	if !ok {
 		return
 	}
 	for _, alloy := range []string{"zinc", "aluminium", "magnesium"} {
@@ -164,10 +188,10 @@ func (c *inquiry) anodePlan(r *ProtectionPart, w waters, d protection.DemandOut)
 		if !w.known {
 			water = how(field.Assumed, "no sample entered: sea water")
 		}
-		sheet, out, err := work(c.book, protection.AnodesNeeded, "plan-"+alloy, "ten years of "+alloy+" in her water", in, map[string]field.Given{
+		sheet, out, err := work(c.book, protection.AnodesNeeded, "plan-"+key+alloy, "ten years of "+alloy+" in her water, "+paint, in, map[string]field.Given{
 			"current_initial": how(field.Computed, "protection.demand"), "current_mean": how(field.Computed, "protection.demand"), "current_final": how(field.Computed, "protection.demand"), "life": how(field.Assumed, "ten years"),
 			"anodes": how(basisOf(from.Head, field.Documented), "of the size she carries, mass by the metal's density"), "alloy": how(field.Assumed, "one of three"), "water": water, "resistivity": water, "utilisation": how(field.Assumed, "default"), "protected": how(field.Assumed, "default")})
-		row := AnodePlanRow{Alloy: alloy, Ohms: c.anodeResistance(set, in.Resistivity, alloy, from, water), Count: unknown("count", "anodes", ""), Mass: unknown("mass", "their net mass", ""), Life: unknown("life", "they last", "")}
+		row := AnodePlanRow{For: paint, Alloy: alloy, Ohms: c.anodeResistance(set, in.Resistivity, alloy, from, water), Count: unknown("count", "anodes", ""), Mass: unknown("mass", "their net mass", ""), Life: unknown("life", "they last", "")}
 		if err != nil {
 			row.Says = err.Error()
 			r.Anodes = append(r.Anodes, row)

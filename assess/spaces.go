@@ -23,6 +23,9 @@ func (c *inquiry) spaceNamed(name string) (dossier.Entry[ship.Compartment], bool
 
 // fillTimes are the times from the last barrier of an opening going until the alarm, and until the critical level of the space it floods.
 func (c *inquiry) fillTimes(e dossier.Entry[ship.Opening], head, flow float64) (alarm, critical Figure) {
+	if head <= 0 {
+		return aboveWater("alarm", "time to the alarm").of("opening", e.ID), aboveWater("critical", "time to the critical level").of("opening", e.ID)
+	}
 	alarm = unknown("alarm", "time to the alarm", "").of("opening", e.ID)
 	critical = unknown("critical", "time to the critical level", "").of("opening", e.ID)
 	space, ok := c.spaceNamed(e.Body.Space)

@@ -46,6 +46,7 @@ func (c *inquiry) standingPage() StandingPage {
 	c.openings(&p)
 	c.anodes(&p)
 	c.protection(&p)
+	c.withoutProtection(&p)
 	c.coatings(&p)
 	c.heavy(&p)
 	c.repairs(&p)

@@ -20,6 +20,7 @@ type ZoneRow struct {
 	Read     int    `json:"read"`
 	Rate     Figure `json:"rate"`     // of the places with two surveys or more
 	Expected Figure `json:"expected"` // of bare steel there
+	Dead     Figure `json:"dead"`     // lost where bare while nothing guarded her
 	Deepest  Figure `json:"deepest"`  // loss at the worst spot of the whole zone
 	Least    Figure `json:"least"`    // thickness left there
 	Through  Figure `json:"through"`  // chance that it is through
@@ -95,12 +96,17 @@ func (c *inquiry) zoneRow(name string, zone dossier.Entry[ship.CoatingZone], pla
 	return r
 }
 
+// exposureOf is a zone's exposure as the published rates name it, "" where there is none.
+func exposureOf(zone string) string {
+	return map[string]string{"immersed": "immersed", "block strip": "immersed", "waterline": "low-water", "splash": "splash", "mud": "below-bed"}[zone]
+}
+
 // bareRate is what bare steel of the zone's exposure loses, where nothing protects it.
 func (c *inquiry) bareRate(name string, zone dossier.Entry[ship.CoatingZone]) Figure {
 	const label = "bare and unprotected it would lose"
 	in := plating.Corrosion.New()
 	given := map[string]field.Given{"sides": how(field.Assumed, "outside only")}
-	exposure := map[string]string{"immersed": "immersed", "block strip": "immersed", "waterline": "low-water", "splash": "splash", "mud": "below-bed"}[zone.Body.Exposure]
+	exposure := exposureOf(zone.Body.Exposure)
 	switch {
 	case zone.Body.Bare != nil:
 		in.Rate = zone.Body.Bare

@@ -41,8 +41,8 @@ var anodePlan = Paper{
 		d.Table(keep(t))
 		d.Note("Fit as many forward as aft and as many to port as to starboard; keep clear of suctions, sounders and the arcs of the propellers; weld or bolt, and test that each is joined to the hull (common practice). Never paint an anode.")
 		protection(d, b, &r)
-		r.list(d, b)
 		d.Sign(page.Signer{Who: "Cathodic protection specialist", For: "checked"}, page.Signer{Who: "Fitted and seen", For: "each as listed, or the remark beside it"})
+		r.list(d, b)
 	},
 }
 
@@ -60,9 +60,9 @@ func protection(d *page.Document, b *assess.Brief, r *references) {
 	}
 	if len(p.Anodes) > 0 {
 		d.Heading("Anodes that would do it")
-		t := page.Table{Columns: []page.Column{{Head: "Alloy", Face: page.Bold}, {Head: "Anodes", Right: true}, {Head: "Net mass", Right: true}, {Head: "They last", Right: true}, {Head: "Enough"}, {Head: "Says", Share: 1}, {Head: "How known"}}}
+		t := page.Table{Columns: []page.Column{{Head: "With"}, {Head: "Alloy", Face: page.Bold}, {Head: "Ohm, one", Right: true}, {Head: "Anodes", Right: true}, {Head: "Net mass", Right: true}, {Head: "They last", Right: true}, {Head: "Enough"}, {Head: "Says", Share: 1}, {Head: "How known"}}}
 		for _, x := range p.Anodes {
-			t.Rows = append(t.Rows, []string{x.Alloy, x.Count.Text, x.Mass.Text, x.Life.Text, x.Enough, x.Says, r.from(x.Count)})
+			t.Rows = append(t.Rows, []string{x.For, x.Alloy, x.Ohms.Text, x.Count.Text, x.Mass.Text, x.Life.Text, x.Enough, x.Says, r.from(x.Count)})
 		}
 		d.Table(t)
 	}

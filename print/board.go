@@ -33,7 +33,7 @@ func boardPage(d *page.Document, p assess.BoardPaper, r *references, short bool)
 	d.Cautions([]string{calc.Screening.Text()})
 	d.Heading("Where we are")
 	d.List(some(p.Where, 3))
-	r.figures(d, p.Worst)
+	r.figures(d, unremarked(p.Worst))
 	d.Heading(changed(p.Since))
 	d.List(orSay(some(p.Changed, 2), "Nothing was seen, decided or received."))
 	d.Heading("Money")
@@ -99,4 +99,13 @@ func boardNotices(d *page.Document, b *assess.Brief, list []assess.Notice, what 
 	if n := len(list) - len(open); n > 0 {
 		d.Note(fmt.Sprintf("%d more rest on private records and stand in the keeper's own list.", n))
 	}
+}
+
+// unremarked leaves the remarks of figures to their sheets: a page for a board has no room for them.
+func unremarked(list []assess.Figure) []assess.Figure {
+	out := slices.Clone(list)
+	for i := range out {
+		out[i].Note = ""
+	}
+	return out
 }

@@ -35,10 +35,13 @@ var condition = Paper{
 		coatings(d, b)
 		floods(d, b)
 		d.Heading("Repairs that were meant to be for a time")
+		if len(b.Standing.Repairs) == 0 {
+			d.Text("None is on record.")
+		}
 		notices(d, b.Standing.Repairs, "Repair")
 		weightTrend(d, b, &r)
-		r.list(d, b)
 		d.Sign(page.Signer{Who: "Keeper", For: "the records say this"}, page.Signer{Who: "Surveyor or naval architect", For: "seen, with the remarks written below"})
+		r.list(d, b)
 	},
 }
 
@@ -147,9 +150,9 @@ func coatings(d *page.Document, b *assess.Brief) {
 		return
 	}
 	d.Heading("Coatings")
-	t := page.Table{Columns: []page.Column{{Head: "Zone", Face: page.Bold, Share: 1}, {Head: "System", Share: 1}, {Head: "Condition"}, {Head: "Age"}, {Head: "Bare"}, {Head: "Area", Right: true}, {Head: "Film", Share: 1}}, Size: page.Small}
+	t := page.Table{Columns: []page.Column{{Head: "Zone", Face: page.Bold, Share: 1}, {Head: "System", Share: 1}, {Head: "Condition"}, {Head: "Age, of how many", Right: true}, {Head: "Bare"}, {Head: "Area", Right: true}, {Head: "Film", Share: 2}}, Size: page.Small}
 	for _, x := range b.Standing.Coatings {
-		t.Rows = append(t.Rows, []string{x.Zone, x.System, x.Condition, words("; ", x.Age.Text, x.Age.Note), x.Bare.Text, x.Area.Text, x.Film})
+		t.Rows = append(t.Rows, []string{x.Zone, x.System, x.Condition, words(", ", x.Age.Text, strings.TrimPrefix(x.Age.Note, "reckoned good for ")), x.Bare.Text, x.Area.Text, x.Film})
 	}
 	d.Table(keep(t))
 }

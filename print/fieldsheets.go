@@ -1,9 +1,12 @@
 package print
 
 import (
+	"strconv"
+
 	"oakum/assess"
 	"oakum/calc"
 	"oakum/dossier"
+	"oakum/print/drawing"
 	"oakum/print/page"
 	"oakum/ship"
 )
@@ -18,6 +21,8 @@ var fieldThickness = Paper{
 		d.Cautions([]string{calc.Confined.Text(), calc.Lead.Text()})
 		whoWhen(d, "gauge and its number", "calibrated on, block", "probe", "through coating: yes or no")
 		d.Note("Write what the gauge shows, with the unit once at the head. A place not reached is written as NOT REACHED, one without echo as NO ECHO: never leave it empty.")
+		shellMaps(d, b)
+		d.Turn()
 		g := page.Grid{Columns: []page.Box{{Head: "Place", Width: 26}, {Head: "Last read", Width: 9}, {Head: "then", Width: 9}, {Head: "Least", Width: 9}, {Head: "1", Width: 9}, {Head: "2", Width: 9}, {Head: "3", Width: 9}, {Head: "pit, deepest", Width: 10}, {Head: "coating, rust, remarks", Width: 24}}}
 		for i, p := range b.Standing.Plates {
 			if i == placesToRead {
@@ -75,9 +80,10 @@ var fieldGlands = Paper{
 		}
 		d.Grid(g)
 		d.Subheading("Openings")
-		g = page.Grid{Columns: []page.Box{{Head: "Opening", Width: 30}, {Head: "Barriers on record, outside in", Width: 26}, {Head: "moves: yes, no, not tried", Width: 15}, {Head: "tight: yes, no, not tried", Width: 15}, {Head: "remarks", Width: 18}}}
-		for _, o := range b.Standing.Openings {
-			g.Rows = append(g.Rows, []string{words(", ", o.Name, o.Place), o.Barriers})
+		openingsDrawn(d, b)
+		g = page.Grid{Columns: []page.Box{{Head: "No.", Width: 5}, {Head: "Opening", Width: 30}, {Head: "Barriers on record, outside in", Width: 26}, {Head: "moves: yes, no, not tried", Width: 15}, {Head: "tight: yes, no, not tried", Width: 15}, {Head: "remarks", Width: 18}}}
+		for i, o := range b.Standing.Openings {
+			g.Rows = append(g.Rows, []string{strconv.Itoa(i + 1), words(", ", o.Name, o.Place), o.Barriers})
 		}
 		d.Grid(g)
 	},
@@ -88,19 +94,36 @@ var fieldDive = Paper{
 	make: func(d *page.Document, b *assess.Brief) {
 		d.Cautions([]string{calc.Diving.Text(), calc.Openings.Text()})
 		whoWhen(d, "firm and supervisor", "visibility", "fixed by: tape, grid, frames", "suctions shut, tagged, by whom")
-		g := page.Grid{Columns: []page.Box{{Head: "Where", Width: 40}, {Head: "What was seen, with its size", Width: 34}, {Head: "photograph", Width: 12}, {Head: "fouled, bare", Width: 14}}}
+		openingsDrawn(d, b)
+		g := page.Grid{Columns: []page.Box{{Head: "No.", Width: 5}, {Head: "Where", Width: 36}, {Head: "What was seen, with its size", Width: 34}, {Head: "photograph", Width: 12}, {Head: "fouled, bare", Width: 14}}}
 		for _, n := range b.Standing.NeverSeen {
-			g.Rows = append(g.Rows, []string{words(", ", n.What, n.Place)})
+			g.Rows = append(g.Rows, []string{"", words(", ", n.What, n.Place)})
 		}
-		for _, o := range b.Standing.Openings {
-			g.Rows = append(g.Rows, []string{words(", ", o.Name, o.Place)})
+		for i, o := range b.Standing.Openings {
+			g.Rows = append(g.Rows, []string{strconv.Itoa(i + 1), words(", ", o.Name, o.Place)})
 		}
 		for _, a := range b.Standing.Anodes {
-			g.Rows = append(g.Rows, []string{words(", ", a.Name, a.Place) + ": share left, still joined?"})
+			g.Rows = append(g.Rows, []string{"", words(", ", a.Name, a.Place) + ": share left, still joined?"})
 		}
 		g.Empty = 4
 		d.Grid(g)
 	},
+}
+
+// openingsDrawn numbers the openings on her profile and plan, as the form below numbers them.
+func openingsDrawn(d *page.Document, b *assess.Brief) {
+	dr, err := b.Drawing()
+	if err != nil || len(b.Standing.Openings) == 0 {
+		return
+	}
+	var list []assess.Figure
+	for _, o := range b.Standing.Openings {
+		list = append(list, o.Sound)
+	}
+	places := numbered(dr, list)
+	d.Keep(60)
+	drawing.Profile(d, dr, places)
+	drawing.Plan(d, dr, places)
 }
 
 // whoWhen leaves boxes for what makes a reading worth keeping: who, when, with what.

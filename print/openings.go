@@ -27,7 +27,11 @@ var openings = Paper{
 				none++
 			}
 		}
-		d.Text(fmt.Sprintf("%d openings are on record; %d have no barrier known to be sound. A barrier nobody tested counts as none.", len(b.Standing.Openings), none))
+		said := fmt.Sprintf("%d openings are on record; %d have no barrier known to be sound.", len(b.Standing.Openings), none)
+		if none == 0 {
+			said = fmt.Sprintf("%d openings are on record; each has a barrier known to be sound.", len(b.Standing.Openings))
+		}
+		d.Text(said + " A barrier nobody tested counts as none.")
 		var worst []assess.Figure
 		for _, o := range b.Standing.Openings {
 			worst = append(worst, o.Sound)
@@ -41,7 +45,7 @@ var openings = Paper{
 			t.Rows = append(t.Rows, []string{fmt.Sprint(i + 1), o.Name, o.Place, o.Barriers, o.Sound.Text, o.Flow.Text, o.Alarm.Text, o.Critical.Text, r.from(o.Flow)})
 		}
 		d.Table(keep(t))
-		r.list(d, b)
 		d.Sign(page.Signer{Who: "Seen and tested", For: "each barrier worked, or the remark beside it says which did not"})
+		r.list(d, b)
 	},
 }

@@ -27,7 +27,7 @@ type Paper struct {
 // Papers lists every paper, in the order in which a docking asks for them.
 func Papers() []Paper {
 	return []Paper{
-		board, condition, thickness, openings, anodePlan, fieldNext, fieldThickness, fieldRounds, fieldGlands, fieldDive,
+		board, condition, thickness, openings, blanks, anodePlan, fieldNext, fieldThickness, fieldRounds, fieldGlands, fieldDive, fieldPaint,
 		options, estimate, funding, specification, bids,
 		dockingCalculation, dockmaster, tow, arrival,
 		foundReport, changeOrders, dailyLog, paintLog, undocking, completion, labels,

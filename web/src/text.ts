@@ -480,6 +480,8 @@ export const text = {
       blank: 'plate to blank it',
       bolts: 'its bolts',
       resistance: 'resistance of one',
+      for: 'with',
+      dead: 'lost where bare, without current',
       surveys: 'Surveys of the potential, on one scale',
       electrode: 'electrode',
       current: 'current',
