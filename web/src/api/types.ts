@@ -906,6 +906,7 @@ export interface components {
             alloy: string;
             count: components["schemas"]["AssessFigure"];
             enough: string;
+            for: string;
             life: components["schemas"]["AssessFigure"];
             mass: components["schemas"]["AssessFigure"];
             resistance: components["schemas"]["AssessFigure"];
@@ -2719,6 +2720,7 @@ export interface components {
             year: number;
         };
         AssessZoneRow: {
+            dead: components["schemas"]["AssessFigure"];
             deepest: components["schemas"]["AssessFigure"];
             expected: components["schemas"]["AssessFigure"];
             exposure: string;
