@@ -49,6 +49,7 @@ func BenchmarkDockingSequence(b *testing.B) {
 	if err != nil {
 		b.Fatal(err)
 	}
+	what := "a docking and undocking over 200 blocks at 200 water levels each way, hull of 11 000 triangles"
 	ours := best(5, func() { out, err = docking.Sequence.Fn(in) })
 	var down []docking.Stage
 	var at []float64
@@ -62,6 +63,7 @@ func BenchmarkDockingSequence(b *testing.B) {
 	t, ok := ask[answers](b, "docking.py", map[string]any{"hull": surfaceOf(h), "length": h.Length(), "density": in.Density, "mass": *in.Mass, "lcg": *in.LCG, "vcg": *in.VCG,
 		"aft": xs[0], "fwd": xs[blocks-1], "levels": at, "repeat": 3}, "numpy", "scipy")
 	if !ok {
+		alone(b, what, ours, "")
 		return
 	}
 	for i, s := range down {
@@ -70,7 +72,7 @@ func BenchmarkDockingSequence(b *testing.B) {
 		agree(b, "draft aft", s.DraftAft, t.Answers.Aft[i], 1e-6)
 	}
 	b.ReportMetric(float64(len(at)), "levels")
-	compare(b, "a docking and undocking over 200 blocks at 200 water levels each way, hull of 11 000 triangles", ours, t.Tool, t.spent().times(2),
+	compare(b, what, ours, t.Tool, t.spent().times(2),
 		"the docking alone by sums over the triangles as arrays and scipy.optimize.brentq, times 2, no verdicts; upthrust agrees to 1e-6 of her mass, drafts to 1e-6 m")
 }
 
@@ -160,8 +162,10 @@ func BenchmarkBlocksAtEveryLevel(b *testing.B) {
 	}
 	b.ReportMetric(float64(lifted), "blocks-lifted-dry")
 	b.ReportMetric(float64(crushed), "blocks-crushed-dry")
+	what := "200 uneven blocks under a bending hull at 200 water levels"
 	t, ok := ask[[][]float64](b, "blocks.py", g, "numpy", "scipy")
 	if !ok {
+		alone(b, what, ours, "")
 		return
 	}
 	for k, forces := range t.Answers {
@@ -171,6 +175,6 @@ func BenchmarkBlocksAtEveryLevel(b *testing.B) {
 		}
 		agree(b, "largest difference of a block's load, N", most, 0, 1)
 	}
-	compare(b, "200 uneven blocks under a bending hull at 200 water levels", ours, t.Tool, t.spent(),
+	compare(b, what, ours, t.Tool, t.spent(),
 		"beam elements, scipy.linalg.solveh_banded, blocks let go and give way until nothing changes; every block's load agrees to 1 N")
 }
