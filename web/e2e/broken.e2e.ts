@@ -149,6 +149,21 @@ it('sends the half of a long queue that had not gone', async () => {
   await context.close()
 })
 
+it('says that the laptop’s disk is full, keeps everything, and hands over when there is room', async () => {
+  const { context, page } = await carried()
+  const before = (await all('leak')).length
+  await page.route('**/api/v1/merge', (route) => route.fulfill({ status: 507, contentType: 'application/problem+json', body: JSON.stringify({ status: 507, title: 'the disk is full', detail: 'ship.oakum: the disk is full: make room and do it again' }) }), { times: 1 })
+  await page.getByRole('button', { name: 'Leak', exact: true }).click()
+  await page.getByLabel('Notes').fill('no room')
+  await page.getByRole('button', { name: 'Save' }).click()
+  await page.getByText('the disk is full: make room and do it again').waitFor()
+  await page.getByText('1 entry waits').waitFor()
+  await handOver(page)
+  await page.getByText('All handed over').first().waitFor()
+  expect((await all('leak')).length).toBe(before + 1)
+  await context.close()
+})
+
 it('opens an entry that still waits, or was not taken, and mends it', async () => {
   const { context, page } = await carried()
   await context.setOffline(true)

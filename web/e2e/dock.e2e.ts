@@ -149,6 +149,51 @@ it('takes a photograph with its place and direction, original and copy, and refu
   await context.close()
 })
 
+it('asks for the clearance of a bearing, and lights the trigger agreed for it', async () => {
+  const { context, page } = await carried('M')
+  const lit = async () => ((await (await fetch(`${program.address}/api/v1/brief`)).json()) as { indock: { lit: { trigger: string; finding: string; state: string }[] } }).indock.lit.filter((l) => l.trigger === 'trigger-6' && l.state === 'lit')
+  expect(await lit()).toEqual([])
+  await context.setOffline(true)
+  await page.getByRole('button', { name: 'Found report', exact: true }).click()
+  await page.getByRole('button', { name: 'bearing', exact: true }).click()
+  await page.getByLabel('Frame', { exact: true }).fill('8')
+  await page.getByRole('button', { name: 'starboard', exact: true }).click()
+  await page.getByLabel('Clearance, mm').fill('7,2')
+  await fits(page)
+  await accessible(page)
+  await page.getByRole('button', { name: 'Save' }).click()
+  await page.getByText('1 entry waits').waitFor()
+  await context.setOffline(false)
+  await handOver(page)
+  await expect.poll(async () => (await lit()).map((l) => l.finding), { timeout: 60_000 }).toEqual(['bearing, clearance 7.2\u202fmm'])
+  await context.close()
+})
+
+it('saves every sheet on the phone while there is no network, one after the other, and hands all over', async () => {
+  const { context, page } = await carried('H')
+  const kinds = ['thickness', 'leak', 'film', 'climate', 'day'] as const
+  const before = await Promise.all(kinds.map(total))
+  await context.setOffline(true)
+  const entry = async (sheet: string, label: string, value: string, n: number, more?: [string, string]) => {
+    await page.getByRole('button', { name: sheet, exact: true }).click()
+    await page.getByLabel(label, { exact: true }).fill(value)
+    if (more) await page.getByLabel(more[0], { exact: true }).fill(more[1])
+    await fits(page)
+    await page.getByRole('button', { name: 'Save' }).click()
+    await page.getByText(n === 1 ? '1 entry waits' : `${n} entries wait`).waitFor()
+    await page.getByRole('button', { name: 'Back' }).click()
+  }
+  await entry('Thickness reading', 'Thickness, mm', '9.1', 1)
+  await entry('Leak', 'Rate, L/h', '2', 2)
+  await entry('Paint film', 'Readings, a space between, µm', '120 131 127', 3)
+  await entry('Climate', 'Air, °C', '8,5', 4, ['Relative humidity, %', '74'])
+  await entry('Daily entry', 'Done', 'second coat aft', 5)
+  await context.setOffline(false)
+  await page.getByText('All handed over').first().waitFor({ timeout: 60_000 })
+  expect(await Promise.all(kinds.map(total))).toEqual(before.map((n) => n + 1))
+  await context.close()
+})
+
 it('says that a phone set to 1970 is not set, and dates its entries by the program', async () => {
   const context = await browser.newContext({ viewport: phone })
   const page = await context.newPage()

@@ -30,15 +30,24 @@ it('can be watched on any evening: on the fifth, what lies behind the doublers h
   }
 })
 
-it('shows the day, the triggers, the changes and the code for phones, on a phone and on a desk', async () => {
+it('shows today first, then seven days and the whole stay, on a phone and on a desk', async () => {
   const { page, complaints } = await open(browser, program.address, '/indock', phone)
   expect(await page.getByRole('heading', { level: 1 }).textContent()).toContain('Day 12 of 18')
-  await page.getByRole('heading', { name: 'Triggers lit' }).waitFor()
-  for (const viewport of [phone, desk]) {
-    await page.setViewportSize(viewport)
-    await fits(page)
-    await accessible(page)
+  await page.getByRole('heading', { name: 'Triggers lit, waiting for an answer' }).waitFor()
+  expect(await page.getByRole('region', { name: 'Blocks as she stands on them' }).count()).toBe(0)
+  for (const span of ['Today', 'Seven days', 'The whole stay']) {
+    await page.getByRole('button', { name: span }).click()
+    for (const viewport of [phone, desk]) {
+      await page.setViewportSize(viewport)
+      await fits(page)
+      await accessible(page)
+    }
   }
+  await page.getByRole('region', { name: 'Blocks as she stands on them' }).waitFor()
+  const pictures = page.locator('figure img')
+  expect(await pictures.count()).toBeGreaterThan(4)
+  await pictures.first().scrollIntoViewIfNeeded()
+  await expect.poll(() => pictures.first().evaluate((i: HTMLImageElement) => i.naturalWidth), { timeout: 20_000 }).toBeGreaterThan(100)
   expect(complaints).toEqual([])
   await page.getByRole('button', { name: 'Show the code' }).click()
   await page.getByRole('alert').filter({ hasText: 'oakum serve --yard' }).waitFor()

@@ -1,5 +1,5 @@
 // From what was tapped to a record. A draft is kept at every tap, so that a call or an empty battery loses nothing.
-import type { Ask, SheetDef } from './sheets'
+import { asked, type Ask, type SheetDef } from './sheets'
 import { say } from './words'
 
 export type Draft = Record<string, string>
@@ -28,7 +28,7 @@ export function numberOf(text: string): number | undefined {
 
 /** What is wrong with a draft; empty where nothing is. */
 export function faults(sheet: SheetDef, draft: Draft, photo: boolean): string[] {
-  return sheet.asks.flatMap((ask) => fault(ask, draft, photo))
+  return asked(sheet, draft).flatMap((ask) => fault(ask, draft, photo))
 }
 
 function fault(ask: Ask, draft: Draft, photo: boolean): string[] {
@@ -54,7 +54,7 @@ const placed = ['frame', 'frame_to', 'strake', 'side', 'space'] as const
 /** The body of the record that a draft makes. */
 export function bodyOf(sheet: SheetDef, draft: Draft): Record<string, unknown> {
   const body: Record<string, unknown> = { ...sheet.fixed }
-  for (const ask of sheet.asks) {
+  for (const ask of asked(sheet, draft)) {
     if (ask.as === 'photo') continue
     if (ask.as === 'place') Object.assign(body, Object.fromEntries(placed.filter((k) => draft[k]?.trim()).map((k) => [k, draft[k]!.trim()])))
     else {
@@ -66,7 +66,7 @@ export function bodyOf(sheet: SheetDef, draft: Draft): Record<string, unknown> {
 }
 
 function value(ask: Ask, text: string): unknown {
-  if (ask.as === 'number') return numberOf(text)
+  if (ask.as === 'number') return ask.hundredths ? numberOf(text)! / 100 : numberOf(text)
   if (ask.as === 'numbers') return parts(text).map(numberOf)
   return ask.as === 'flag' ? text === 'yes' : text
 }
@@ -74,8 +74,9 @@ function value(ask: Ask, text: string): unknown {
 /** The draft that would make a body: an entry that still waits is opened again. */
 export function draftOf(sheet: SheetDef, body: Record<string, unknown>): Draft {
   const draft: Draft = {}
+  const parts = new Set(sheet.asks.flatMap((ask) => (ask.as === 'number' && ask.hundredths ? [ask.key] : [])))
   for (const key of keysOf(sheet)) {
-    const v = body[key]
+    const v = parts.has(key) && typeof body[key] === 'number' ? Number((body[key] * 100).toPrecision(12)) : body[key]
     if (v === undefined || v === null) continue
     draft[key] = typeof v === 'boolean' ? (v ? 'yes' : 'no') : Array.isArray(v) ? v.join(' ') : String(v)
   }

@@ -1,8 +1,16 @@
-// What each sheet asks, in the order a hand in a glove would answer it. Keys and units are those of the program's kinds of record.
+// What each sheet asks, in the order a hand in a glove would answer it: the photograph first, the words last. Keys and units are those of the program's
+// kinds of record; a share is asked in hundredths and kept as a part of one.
 
-export type Ask =
+/** An ask that is only put where the first choice of the sheet is one of these. */
+interface Put {
+  when?: readonly string[]
+}
+
+export type Ask = Put & Asked
+
+type Asked =
   | { as: 'choice'; key: string; label: string; options: readonly string[]; needed?: boolean }
-  | { as: 'number'; key: string; label: string; unit: string; low: number; high: number; needed?: boolean; whole?: boolean }
+  | { as: 'number'; key: string; label: string; unit: string; low: number; high: number; needed?: boolean; whole?: boolean; hundredths?: boolean }
   | { as: 'numbers'; key: string; label: string; unit: string; needed?: boolean }
   | { as: 'words'; key: string; label: string; long?: boolean; needed?: boolean }
   | { as: 'flag'; key: string; label: string }
@@ -32,14 +40,19 @@ export const sheets: readonly SheetDef[] = [
   {
     name: 'found', kind: 'found', title: 'Found report', basis: 'measured', timed: false, who: 'who',
     asks: [
+      { as: 'photo' },
       { as: 'choice', key: 'finding', label: 'What', options: findings, needed: true },
       { as: 'place' },
       { as: 'choice', key: 'against', label: 'Against what was expected', options: ['better', 'as expected', 'worse'] },
-      { as: 'number', key: 'thickness', label: 'Thickness', unit: 'mm', low: 0, high: 500 },
-      { as: 'number', key: 'area', label: 'Area', unit: 'm²', low: 0, high: 10000 },
+      { as: 'number', key: 'thickness', label: 'Thickness left', unit: 'mm', low: 0, high: 500, when: ['plate', 'pit', 'through', 'doubler', 'opening', 'frames'] },
+      { as: 'number', key: 'depth', label: 'Depth', unit: 'mm', low: 0, high: 1000, when: ['pit', 'crack', 'timber'] },
+      { as: 'number', key: 'length', label: 'Length', unit: 'm', low: 0, high: 500, when: ['crack', 'gland', 'propeller', 'rudder', 'shaft', 'frames', 'timber'] },
+      { as: 'number', key: 'clearance', label: 'Clearance', unit: 'mm', low: 0, high: 500, when: ['bearing', 'shaft', 'rudder', 'gland'] },
+      { as: 'number', key: 'area', label: 'Area', unit: 'm²', low: 0, high: 10000, when: ['plate', 'pit', 'doubler', 'coating', 'fouling', 'timber'] },
+      { as: 'number', key: 'share', label: 'Share of the surface', unit: '%', low: 0, high: 100, hundredths: true, when: ['coating', 'fouling', 'anode'] },
+      { as: 'number', key: 'count', label: 'How many', unit: '', low: 0, high: 100000, whole: true, when: ['through', 'opening', 'anode', 'frames', 'other'] },
       { as: 'words', key: 'condition', label: 'What it looks like', long: true },
       { as: 'words', key: 'proposed', label: 'What to do', long: true },
-      { as: 'photo' },
     ],
   },
   {
@@ -57,12 +70,12 @@ export const sheets: readonly SheetDef[] = [
   {
     name: 'leak', kind: 'leak', title: 'Leak', basis: 'measured', timed: true, who: 'who',
     asks: [
+      { as: 'photo' },
       { as: 'place' },
       { as: 'choice', key: 'source', label: 'Through', options: ['plate', 'rivet', 'seam', 'crack', 'gland', 'valve', 'blank', 'pipe', 'doubler', 'deck', 'rain', 'unknown'] },
       { as: 'number', key: 'rate', label: 'Rate', unit: 'L/h', low: 0, high: 10000000 },
       { as: 'choice', key: 'state', label: 'State', options: ['running', 'weeping', 'stopped', 'patched'] },
       { as: 'words', key: 'notes', label: 'Notes', long: true },
-      { as: 'photo' },
     ],
   },
   {
@@ -121,4 +134,9 @@ export const addition: SheetDef = {
     { as: 'words', key: 'condition', label: 'What it looks like', long: true },
     { as: 'photo' },
   ],
+}
+
+/** The asks that a sheet puts, given what is tapped so far. */
+export function asked(sheet: SheetDef, draft: Record<string, string>): Ask[] {
+  return sheet.asks.filter((ask) => !ask.when || ask.when.includes(draft.finding ?? ''))
 }
