@@ -1,6 +1,7 @@
 package api
 
 import (
+	"bytes"
 	"context"
 	"io"
 	"net/http"
@@ -16,6 +17,8 @@ type Papers interface {
 	List(b *assess.Brief) []Paper
 	// Print writes a paper as PDF; a sheet's paper is named "sheet:" and its ID.
 	Print(w io.Writer, b *assess.Brief, name, size string) error
+	// BidForm writes the form of bid as a workbook to fill.
+	BidForm(w io.Writer, b *assess.Brief) error
 }
 
 // Paper is one paper that can be printed.
@@ -41,6 +44,25 @@ func (s *Server) paperRoutes(api huma.API) {
 				list = s.Papers.List(b)
 			}
 			return answer(list), nil
+		})
+	huma.Register(api, huma.Operation{OperationID: "bidForm", Method: http.MethodGet, Path: "/bid-form", Summary: "The form of bid as a workbook to fill (XLSX)", Tags: tags},
+		func(_ context.Context, q *AsOf) (*huma.StreamResponse, error) {
+			b, err := s.briefAsOf(*q)
+			if err != nil {
+				return nil, err
+			}
+			var form bytes.Buffer
+			if s.Papers == nil {
+				return nil, huma.Error404NotFound("this copy of the program prints no papers")
+			}
+			if err := s.Papers.BidForm(&form, b); err != nil {
+				return nil, problem(err)
+			}
+			return &huma.StreamResponse{Body: func(c huma.Context) {
+				c.SetHeader("Content-Type", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet")
+				c.SetHeader("Content-Disposition", `attachment; filename="bid-form.xlsx"`)
+				_, _ = form.WriteTo(c.BodyWriter()) // the reader has gone; nobody is left to tell
+			}}, nil
 		})
 	huma.Register(api, huma.Operation{OperationID: "paper", Method: http.MethodGet, Path: "/paper", Summary: "A paper as PDF", Tags: tags},
 		func(_ context.Context, q *struct {

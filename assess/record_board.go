@@ -197,7 +197,7 @@ func because(why string) string {
 	if why == "" {
 		return "; no reason is written down."
 	}
-	return ", because " + why
+	return ", because " + strings.TrimSuffix(why, ".") + "."
 }
 
 // ifNot says what waiting brings, from the pages that know.

@@ -78,7 +78,6 @@ func in(place string) string {
 // progressFor tells of the works in plain words: how many are done, and which are under way.
 func (c *inquiry) progressFor(t *told) []string {
 	done, under, all := 0, []string{}, 0
-	finished := []string{}
 	for _, e := range dossier.All[plan.Work](c.d) {
 		b := e.Body
 		if !e.Shown(t.sees) || b.Plain == "" || b.State == "dropped" {
@@ -88,7 +87,6 @@ func (c *inquiry) progressFor(t *told) []string {
 		switch state, _ := c.workNow(e); state {
 		case "done":
 			done++
-			finished = append(finished, "Done: "+b.Plain)
 		case "started":
 			under = append(under, "Under way: "+b.Plain)
 		}
@@ -101,7 +99,7 @@ func (c *inquiry) progressFor(t *told) []string {
 	if done+len(under) == 0 {
 		head = fmt.Sprintf("Of %s told of here none has begun yet.", count(all, "work", "works"))
 	}
-	return append([]string{head}, bullets(append(finished, under...))...)
+	return append([]string{head}, bullets(under)...)
 }
 
 func someAre(n int) string {
@@ -183,7 +181,7 @@ func (c *inquiry) costRange(b plan.Work) string {
 // openMatters are the first questions to be settled, by their day.
 func (c *inquiry) openMatters(t *told) (lines []string) {
 	open := slices.DeleteFunc(slices.Clone(dossier.All[plan.Matter](c.d)), func(e dossier.Entry[plan.Matter]) bool {
-		return !e.Shown(t.sees) || e.Body.State == "settled" || e.Body.State == "dropped" || e.Body.Question == ""
+		return !e.Shown(t.sees) || e.Body.State == "settled" || e.Body.State == "dropped" || e.Body.Question == "" || c.past(e.Body.Due)
 	})
 	slices.SortStableFunc(open, func(a, b dossier.Entry[plan.Matter]) int {
 		return cmp.Compare(cmp.Or(a.Body.Due.String(), "9999"), cmp.Or(b.Body.Due.String(), "9999"))
@@ -226,4 +224,13 @@ func (c *inquiry) workNow(e dossier.Entry[plan.Work]) (state string, done quanti
 		return "started", quantity.Date{}
 	}
 	return b.State, quantity.Date{}
+}
+
+// WorkNow is how far a work is, for papers: as written, or else by the bars of the calendar that belong to it.
+func (b *Brief) WorkNow(id string) (state string, done quantity.Date) {
+	e, ok := dossier.Find[plan.Work](b.from, id)
+	if !ok {
+		return "", quantity.Date{}
+	}
+	return b.ask.workNow(e)
 }

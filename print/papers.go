@@ -30,7 +30,7 @@ func Papers() []Paper {
 		board, condition, thickness, openings, blanks, anodePlan, fieldNext, fieldThickness, fieldRounds, fieldGlands, fieldDive, fieldPaint,
 		options, estimate, funding, specification, bids,
 		dockingCalculation, dockmaster, tow, arrival,
-		foundReport, changeOrders, dailyLog, paintLog, undocking, completion, labels,
+		foundReport, changeOrders, dailyLog, paintLog, undocking, completion, handover, labels,
 	}
 }
 

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"context"
 	"fmt"
 	"io"
@@ -51,7 +52,16 @@ func (c paperCommand) Run(s streams) error {
 			}
 			fmt.Fprintf(w, "%s\t%s\t%s\t%s\n", p.Name, p.Title, p.For, ready)
 		}
+		fmt.Fprintf(w, "%s\tForm of bid, a workbook to fill\tyards that bid: it goes with the specification\tready\n", bidForm)
 		return w.Flush()
+	}
+	if c.Name == bidForm {
+		c.Out = cmp.Or(c.Out, "bid-form.xlsx")
+		if err := writeBidForm(c.Out, b); err != nil {
+			return err
+		}
+		_, err = fmt.Fprintln(s.out, c.Out)
+		return err
 	}
 	if c.Out == "" {
 		c.Out = paperFile(c.Name)

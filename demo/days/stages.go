@@ -124,8 +124,10 @@ func (w *writer) atOnce(r dossier.Record) {
 		w.add(b.Date, "10:00", treasurer, desk, b)
 	case *plan.Payment:
 		w.add(b.Date, "10:30", treasurer, desk, b)
-	case *plan.Work, *plan.Guarantee: // opened to the public, and agreed, with the contract
+	case *plan.Work, *plan.Guarantee, *plan.Matter: // opened to the public, agreed or settled with the contract
 		w.add(date("2027-02-22"), "11:30", superintendent, desk, b)
+	case *plan.Deferred: // done at last, when the plates it speaks of are renewed
+		w.add(date("2027-04-18"), "17:45", superintendent, desk, b)
 	case *survey.Draft:
 		w.add(b.Date, b.Time, superintendent, dockPhone, b)
 	case *survey.Thickness:

@@ -118,6 +118,9 @@ func corranWorks(v *vessel) error {
 		if plain := corranPlain[cell[2]]; plain != "" {
 			values["plain"] = plain
 		}
+		if how, ok := corranHow[cell[2]]; ok {
+			values["method"], values["acceptance"] = how.method, how.accepted
+		}
 		if corranOpen[cell[2]] {
 			values["mark"] = "public"
 		}
@@ -152,6 +155,27 @@ var corranPlain = map[string]string{
 	"anodes":   "Blocks of zinc that rust so that the ship does not.",
 	"openings": "Closing holes in the bottom that the ship no longer needs.",
 	"glands":   "New packing where the propeller shafts go through the hull.",
+}
+
+// corranHow says how an item is done and when it is accepted, in the words of an invented specification.
+var corranHow = map[string]struct{ method, accepted string }{
+	"docking":    {"docked on the docking plan agreed with the naval architect; blocks and shores set before the water goes", "the landing is as the plan within 0.3 m along and 50 mm across, or the naval architect agrees"},
+	"days":       {"each day or part of a day after the first, to the hour the dock is asked to flood", "the daily log, signed by both"},
+	"staging":    {"towers and planks to every frame between the keel and the main deck, shifted on request", "checked and tagged by the scaffolder each day"},
+	"services":   {"shore power, fresh water, fire main under pressure, a fire watch during hot work and one hour after", "running when she takes the blocks"},
+	"washing":    {"fresh water, growth scraped before it dries; waste weighed and taken away", "bare enough to read a punch mark, superintendent with the yard"},
+	"jetting":    {"water jetting above 170 MPa, no blasting with grit because of lead and the riveted seams; water caught and filtered", "WJ-2 by the pictures of the standard; flash rust no worse than light; salts as the paint maker asks"},
+	"coating":    {"three coats as the paint maker's sheet, stripes on rivets, seams and edges first; steel at least 3 degC above the dew point", "dry film: nine readings in ten at the nominal, none under nine tenths of it; no holidays by the wet sponge"},
+	"lead":       {"old paint taken as lead and tributyltin until a sample says otherwise; sheeted, filtered, barrelled and weighed", "waste notes for every barrel"},
+	"gauging":    {"ultrasound through a ground spot, six readings to a plate and by every doubler's edge; frames and strakes by the ship's own plan", "the list and the map are with the superintendent within a day"},
+	"steel":      {"plates cropped between frames by the superintendent's chalk, welded inserts with round corners of 100 mm", "welds seen, half of them by ultrasound; hose test; certificate of the plate"},
+	"doublers":   {"doublers cut off without cutting what lies behind, readings there before anything is fitted, inserts full length", "as for shell plates, and the superintendent has seen behind every one"},
+	"rivets":     {"slack rivets drilled out and renewed hot; seams caulked once", "hammer and hose test"},
+	"openings":   {"outer blanks bolted on a soft joint, valves opened, ground in and tried", "tried under 0.5 bar; each opening signed for by name"},
+	"glands":     {"old packing taken as asbestos until sampled; all rings renewed, followers set by hand, studs renewed", "dry at first water for half an hour with the follower's travel left written down"},
+	"anodes":     {"new zinc welded on by their straps after the last coat, kept free of paint", "each one's resistance to the hull below 0.1 ohm"},
+	"tubes":      {"clearances taken at four points at both ends of each bush, shafts looked at as far as they can be seen", "readings in the superintendent's hand before anything is closed"},
+	"propellers": {"boss shored, nut off, drawn without heat, lifted by the yard's crane with a plan that the yard's lifting man has signed", "bosses cleaned and looked at for cracks; on stands, marked"},
 }
 
 // corranOpen are the works whose price the public may read while the yards bid: the small ones that people give for.

@@ -93,6 +93,9 @@ func (v *vessel) promised() {
 	`, invent.Values{"mark": "board", "basis": "documented"})
 }
 
+// signedFor are the matters that the contract settles.
+var signedFor = map[string]bool{"matter-when": true, "matter-dock": true, "matter-openings": true, "matter-glands": true, "matter-coating": true, "matter-anodes": true}
+
 // opened are the records of the days that everyone may read: what was found and mended, and the works in plain words, now that the bids are in.
 var opened = map[string]bool{"found-02": true, "found-03": true, "dock-decision-3": true}
 
@@ -150,6 +153,16 @@ func moved() ([]dossier.Record, error) {
 			if b.Plain == "" {
 				continue
 			}
+		case *plan.Matter:
+			if !signedFor[r.ID] {
+				continue
+			}
+			b.State = "settled"
+		case *plan.Deferred:
+			if r.ID != "deferred-1" {
+				continue
+			}
+			b.State, b.Found = "done", "found-10"
 		default:
 			continue
 		}
