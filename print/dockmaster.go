@@ -109,7 +109,7 @@ func hazards(d *page.Document, b *assess.Brief) {
 	d.Heading("What is on board that harms")
 	t := page.Table{Columns: []page.Column{{Head: "What", Face: page.Bold}, {Head: "Where", Share: 1}, {Head: "State", Share: 1}}}
 	for _, h := range b.Record.Hazards {
-		t.Rows = append(t.Rows, []string{h.Material, strings.Trim(h.Place, `"`), h.State})
+		t.Rows = append(t.Rows, []string{h.Material, strings.ReplaceAll(h.Place, `"`, ""), h.State})
 	}
 	d.Table(t)
 }

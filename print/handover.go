@@ -2,6 +2,7 @@ package print
 
 import (
 	"slices"
+	"strings"
 
 	"oakum/assess"
 	"oakum/calc"
@@ -63,7 +64,7 @@ func harmful(d *page.Document, b *assess.Brief) {
 	t := page.Table{Size: page.Small, Columns: []page.Column{{Head: "Material", Face: page.Bold}, {Head: "Where", Share: 1}, {Head: "Sampled"}, {Head: "Result"}, {Head: "Laboratory", Right: true}, {Head: "How much"}, {Head: "Taken out"}, {Head: "Now", Share: 1, Face: page.Bold}, {Head: "Report"}}}
 	for _, e := range list {
 		of := func(key string) string { return cell(b, e, fields, key) }
-		t.Rows = append(t.Rows, []string{of("material"), e.Body.Place.String(), of("sampled"), of("result"), of("level"), of("quantity"), of("removed"), state[e.ID], of("paper")})
+		t.Rows = append(t.Rows, []string{of("material"), strings.ReplaceAll(e.Body.Place.String(), `"`, ""), of("sampled"), of("result"), of("level"), of("quantity"), of("removed"), state[e.ID], of("paper")})
 	}
 	d.Table(keep(t))
 	d.Note("What was not sampled is treated as present. What was left stays where it is until licensed people deal with it under the rules of the place.")

@@ -1,6 +1,7 @@
 package book
 
 import (
+	"bytes"
 	"context"
 	"errors"
 	"fmt"
@@ -106,13 +107,25 @@ func (w *writer) papers() error {
 		if err := w.ctx.Err(); err != nil {
 			return err
 		}
-		if err := w.put(papers+"/"+p.Name+".pdf", func(f io.Writer) error { return p.Print(f, w.brief, "A4") }); err != nil {
+		if err := w.pdf(papers+"/"+p.Name+".pdf", func(f io.Writer) error { return p.Print(f, w.brief, "A4") }); err != nil {
 			return fmt.Errorf("the paper %s: %w", p.Name, err)
 		}
 		w.made.Papers++
 		w.listed = append(w.listed, fmt.Sprintf("  papers/%s.pdf: %s", p.Name, p.Title))
 	}
 	return nil
+}
+
+// pdf writes a PDF file that was found to need nothing outside it.
+func (w *writer) pdf(name string, write func(io.Writer) error) error {
+	var b bytes.Buffer
+	if err := write(&b); err != nil {
+		return err
+	}
+	if err := standsAlone(b.Bytes()); err != nil {
+		return err
+	}
+	return w.put(name, func(f io.Writer) error { _, err := b.WriteTo(f); return err })
 }
 
 // put writes one file of the book.

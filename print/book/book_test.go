@@ -97,7 +97,7 @@ func TestBook(t *testing.T) {
 // opens reads the book with nothing but a text viewer, a PDF reader and SQLite's own shell (or its library where the shell is not installed).
 func opens(t *testing.T, a *app.App, dir string) {
 	readme := content(t, dir, readMe)
-	for _, w := range []string{"THE BOOK OF", "BRIEF.txt", "do not claim", "sha512sum -c", "An empty cell means that nobody knew"} {
+	for _, w := range []string{"THE BOOK OF", "BRIEF.txt", "claim to follow it", "sha512sum -c", "An empty cell means that nobody knew"} {
 		if !strings.Contains(readme, w) {
 			t.Errorf("the account does not say %q", w)
 		}
@@ -174,6 +174,20 @@ func refusedOnce(t *testing.T, a *app.App, dir string) {
 	}
 	if _, err := Open(dir); err == nil || !strings.Contains(err.Error(), "questions.csv is not the file that was packed") {
 		t.Errorf("a changed byte: %v", err)
+	}
+}
+
+// What would need a typeface, a password, a network or a program is told from what stands alone.
+func TestAPDFThatNeedsSomethingElseIsRefused(t *testing.T) {
+	whole := "%PDF-1.7\n<< /Type /FontDescriptor /FontFile2 3 0 R >>\n%%EOF\n"
+	if err := standsAlone([]byte(whole)); err != nil {
+		t.Error(err)
+	}
+	for _, bad := range []string{"MZ" + whole, strings.Replace(whole, "/FontFile2 3 0 R", "", 1), strings.Replace(whole, "%%EOF", "<< /S /JavaScript >>\n%%EOF", 1), strings.Replace(whole, "%%EOF", "/Encrypt 4 0 R\n%%EOF", 1),
+		strings.Replace(whole, "%%EOF", "<< /Type /Font /Subtype /Type1 /BaseFont /Helvetica >>\n%%EOF", 1), whole[:len(whole)-8]} {
+		if standsAlone([]byte(bad)) == nil {
+			t.Errorf("let through: %q", bad)
+		}
 	}
 }
 

@@ -84,9 +84,9 @@ To go on working with the records:    oakum import NEW-FILE.oakum THIS-FOLDER
 
 WHAT THIS BOOK DOES NOT CLAIM
 
-The PDF files carry their own letters and need nothing from outside, but they were not checked against the archival
-standard PDF/A, and do not claim to follow it. What is in them stands in the text
-and the tables too. The bytes of every file were read back once more after the folder was written.
+Each PDF file was looked through as it was written: it carries the letters it is set in, is not locked, runs nothing and
+fetches nothing. It was not held against the archival standard PDF/A (ISO 19005) by a validator, and the files do not
+claim to follow it. What is in them stands in the text and the tables too. The bytes of every file were read back once more after the folder was written.
 A calculation is no permit. Docking, lifting, hot work, confined spaces, asbestos, lead and diving are for licensed
 people and the rules of the place.
 Records marked private are in this book, so that nothing is lost: give it to those who may see them.

@@ -43,7 +43,7 @@ func (w *writer) sheets() error {
 	}
 	for _, id := range ids {
 		if name := printed[id]; name != "" {
-			if err := w.put(sheets+"/"+name, func(f io.Writer) error { return printing.Print(f, w.brief, "sheet:"+id, "A4") }); err != nil {
+			if err := w.pdf(sheets+"/"+name, func(f io.Writer) error { return printing.Print(f, w.brief, "sheet:"+id, "A4") }); err != nil {
 				return fmt.Errorf("the sheet %s: %w", id, err)
 			}
 		}

@@ -83,6 +83,20 @@ it('opens a part by the keyboard: description, who held it, how to put it back; 
   await page.close()
 })
 
+it('hands out the papers and the form of bid', async () => {
+  const { page, complaints } = await open(browser, program.address, '/record')
+  const papers = page.locator('#papers')
+  for (const name of ['Board paper', 'Work specification', 'Form of bid (workbook)', 'Handed to the next docking', 'Labels for parts taken off']) {
+    const href = await papers.getByRole('link', { name }).getAttribute('href')
+    const answer = await fetch(program.address + href)
+    expect(answer.status, name).toBe(200)
+    const head = Buffer.from(await answer.arrayBuffer()).subarray(0, 4).toString('latin1')
+    expect(head, name).toBe(name.startsWith('Form') ? 'PK\x03\x04' : '%PDF')
+  }
+  expect(complaints).toEqual([])
+  await page.close()
+})
+
 it('signs a sheet, and shows the signature under it', async () => {
   const brief = (await (await fetch(`${program.address}/api/v1/brief`)).json()) as { sheets: string[] }
   const sheet = brief.sheets.find((id) => id.startsWith('gland.rings@gland-gland-port'))

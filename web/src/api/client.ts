@@ -5,9 +5,10 @@ import { Problem } from './problem'
 import { writer } from './writer'
 import type { components, paths } from './types'
 
-type Signatures = components['schemas']['Signatures']
-type ToDecide = components['schemas']['ToDecide']
-type ToSign = components['schemas']['ToSign']
+type Schemas = components['schemas']
+type Signatures = Schemas['Signatures']
+type ToDecide = Schemas['ToDecide']
+type ToSign = Schemas['ToSign']
 
 const api = createClient<paths>({ querySerializer: { array: { style: 'form', explode: false } }, baseUrl: location.origin, fetch: (request) => fetch(request) })
 
@@ -56,6 +57,7 @@ export const client = {
   undo: () => got<Step>(api.POST('/api/v1/undo')),
   journal: (before?: number) => got<Step[]>(api.GET('/api/v1/journal', { params: { query: before ? { before } : {} } })),
 
+  papers: (day?: string) => got<Schemas['Paper'][]>(api.GET('/api/v1/papers', { params: { query: asOf(day) } })),
   preview: (text: string) => got<{ html: string; paste: string }>(api.POST('/api/v1/preview', { body: { text } })),
 
   intake: (file: File) => {

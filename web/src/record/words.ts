@@ -98,6 +98,9 @@ export const words = {
   ifNot: 'What if not',
   polls: 'What the voices say, counted in more than one way',
   pollsLink: 'Voices and courses on Choices',
+  papers: 'Papers to print',
+  bidForm: 'Form of bid (workbook)',
+  bidFormFor: 'yards that bid: rates are typed in, amounts work themselves out, and what comes back is brought in as a file',
   book: 'The book',
   bookLead: 'Everything on record as a folder that opens with no program. On the command line: oakum export SHIP-FILE FOLDER --book',
   col: {
