@@ -188,6 +188,19 @@ func (g *Giving) monthly(middle, trend, ahead float64, month int) float64 {
 
 // until is the number of months ahead after which what was given reaches need, in future number k; -1 where it does not.
 func (g *Giving) until(need []float64, k uint64) int {
+	month := g.months(k)
+	sum := 0.0
+	for m, want := range need {
+		if sum >= want {
+			return m
+		}
+		sum += month(m)
+	}
+	return -1
+}
+
+// months draws future number k: what is given in each month ahead, to be asked for in turn from 0.
+func (g *Giving) months(k uint64) func(m int) float64 {
 	r := rand.New(rand.NewPCG(k, 20))
 	middle := g.middle + g.middleError*r.NormFloat64()
 	trend := g.Trend + g.trendError*r.NormFloat64()
@@ -195,17 +208,13 @@ func (g *Giving) until(need []float64, k uint64) int {
 	if c := float64(len(g.sizes)); c > 0 {
 		lumps = distuv.Gamma{Alpha: c + 0.5, Beta: float64(g.Months), Src: r}.Rand() // a month
 	}
-	sum := 0.0
-	for m, want := range need {
-		if sum >= want {
-			return m
-		}
-		sum += g.monthly(middle, trend, float64(m)/12, g.next+m) * g.noise[r.IntN(len(g.noise))]
+	return func(m int) float64 {
+		sum := g.monthly(middle, trend, float64(m)/12, g.next+m) * g.noise[r.IntN(len(g.noise))]
 		for range poisson(r, lumps) {
 			sum += g.sizes[r.IntN(len(g.sizes))]
 		}
+		return sum
 	}
-	return -1
 }
 
 // plainly is until without chance: every month as expected, with a month's share of lumps.

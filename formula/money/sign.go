@@ -32,6 +32,7 @@ type SignIn struct {
 	LumpOver   *float64      `key:"lump_over" unit:"money" over:"0" label:"a gift above this is a lump" help:"left out: three times the middle month"`
 	Sure       float64       `key:"sure" symbol:"su" default:"0.8" over:"0" under:"1" label:"chance with which the scope must be paid for" help:"the estimate's quantile that is signed for"`
 	Escalation float64       `key:"escalation" symbol:"e" default:"0.03" min:"-0.1" max:"0.5" label:"rise of prices a year" help:"from memory"`
+	Days       []AskedDay    `key:"days" optional:"yes" most:"200" label:"days to ask what can be signed for then"`
 	Horizon    float64       `key:"horizon" unit:"y" symbol:"hz" default:"15" over:"0" max:"60" label:"years to look ahead"`
 }
 
@@ -72,6 +73,7 @@ type SignOut struct {
 
 	Giving  *Giving    `key:"giving" label:"how money has come in"`
 	Signing *SigningAt `key:"signing_date" label:"when the wanted scope can be signed for"`
+	OnDay   []OnDay    `key:"on_day" label:"what can be signed for on the days asked"`
 
 	Chosen []string      `key:"chosen" label:"works that can be signed for today"`
 	Ladder []choice.Rung `key:"ladder" label:"works as the money grows"`
@@ -137,6 +139,9 @@ func sign(in SignIn) (out SignOut, err error) {
 		out.Needed = new(out.Enough[0].Needed)
 	}
 	if err := out.forecast(in); err != nil {
+		return out, err
+	}
+	if err := out.onDays(in); err != nil {
 		return out, err
 	}
 	if err := out.buy(in); err != nil {

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"time"
 
 	"oakum/quantity"
 )
@@ -33,15 +34,54 @@ func (in WindowIn) trip(d quantity.Date, y YardWindow) GoodDay {
 	return g
 }
 
-// lacks lists all that the trip lacks.
-func (in WindowIn) lacks(g GoodDay, y YardWindow, tides map[string]map[quantity.Date]float64) []string {
-	list := []string{}
-	add := func(what string, ok bool) {
-		if !ok && !slices.Contains(list, what) {
-			list = append(list, what)
+// lacks lists all that the trip lacks, and by how much.
+func (in WindowIn) lacks(g GoodDay, y YardWindow, tides map[string]map[quantity.Date]float64) []Shortfall {
+	list := []Shortfall{}
+	late := func(what string, days int) {
+		if days > 0 {
+			list = lacking(list, Shortfall{What: what, Days: new(float64(days) * day)})
 		}
 	}
-	add("dock free", !g.In.First().Before(y.Opens.First()) && !g.Out.First().After(y.Closes.Last()))
+	late("dock free", max(after(g.In, y.Opens.First()), 0)+max(-after(g.Out, y.Closes.Last()), 0))
+	in.water(&list, g, tides)
+	late("tow season there", in.untowable(in.TowSeasons, g.Date, g.In))
+	home := in.HomeSeason
+	if len(home) == 0 {
+		home = in.TowSeasons
+	}
+	late("tow season home", in.untowable(home, g.Out, g.Home))
+	if !in.Money.IsZero() {
+		late("money", after(g.Date, in.Money.Last().AddDate(0, 0, int(math.Ceil(in.Lead/day-tie)))))
+		if !y.SignBy.IsZero() {
+			late("signed while the dock is held", after(y.SignBy, in.Money.Last()))
+		}
+	}
+	for _, r := range in.Grants {
+		if !r.SpendFrom.IsZero() {
+			late(r.Name+": too early", after(g.In, r.SpendFrom.First()))
+		}
+		if !r.StartBy.IsZero() {
+			late(r.Name+": begun too late", -after(g.In, r.StartBy.Last()))
+		}
+		if !r.SpendBy.IsZero() {
+			late(r.Name+": done too late", -after(g.Out, r.SpendBy.Last()))
+		}
+	}
+	for _, v := range in.Visitors {
+		if v.Keep {
+			late("at home for "+cmp.Or(v.Name, "visitors"), in.count(g, func(d quantity.Date) bool { return (Season{v.From, v.To}).has(d) }))
+		}
+	}
+	for _, c := range in.Closed {
+		late("at home for "+cmp.Or(c.Why, c.From.String()), in.count(g, func(d quantity.Date) bool {
+			return !d.First().Before(c.From.First()) && !d.First().After(c.To.Last())
+		}))
+	}
+	return list
+}
+
+// water adds what the four tides lack. A tide that is not known lacks.
+func (in WindowIn) water(list *[]Shortfall, g GoodDay, tides map[string]map[quantity.Date]float64) {
 	for _, p := range []struct {
 		what, place string
 		day         quantity.Date
@@ -50,51 +90,46 @@ func (in WindowIn) lacks(g GoodDay, y YardWindow, tides map[string]map[quantity.
 		if p.need == nil {
 			continue
 		}
-		h, known := tides[p.place][p.day]
-		add(p.what+" (not known)", known)
-		add(p.what, !known || h >= *p.need-1e-9)
-	}
-	add("tow season there", in.towable(g.Date, g.In))
-	add("tow season home", in.towable(g.Out, g.Home))
-	if !in.Money.IsZero() {
-		add("money", !g.Date.First().Before(in.Money.Last().AddDate(0, 0, int(math.Ceil(in.Lead/day-tie)))))
-	}
-	for _, r := range in.Grants {
-		add(r.Name+": too early", r.SpendFrom.IsZero() || !g.In.First().Before(r.SpendFrom.First()))
-		add(r.Name+": begun too late", r.StartBy.IsZero() || !g.In.First().After(r.StartBy.Last()))
-		add(r.Name+": done too late", r.SpendBy.IsZero() || !g.Out.First().After(r.SpendBy.Last()))
-	}
-	for _, v := range in.Visitors {
-		if v.Keep {
-			add("at home for "+cmp.Or(v.Name, "visitors"), !in.any(g, func(d quantity.Date) bool { return (Season{v.From, v.To}).has(d) }))
+		switch h, known := tides[p.place][p.day]; {
+		case !known:
+			*list = lacking(*list, Shortfall{What: p.what + " (not known)"})
+		case h < *p.need-1e-9:
+			*list = lacking(*list, Shortfall{What: p.what, Water: new(*p.need - h)})
 		}
 	}
-	for _, c := range in.Closed {
-		add("at home for "+cmp.Or(c.Why, c.From.String()), !in.any(g, func(d quantity.Date) bool {
-			return !d.First().Before(c.From.First()) && !d.First().After(c.To.Last())
-		}))
-	}
-	return list
 }
 
-// any tells whether some day of the trip is such.
-func (in WindowIn) any(g GoodDay, such func(quantity.Date) bool) bool {
+func lacking(list []Shortfall, s Shortfall) []Shortfall {
+	if slices.ContainsFunc(list, func(x Shortfall) bool { return x.What == s.What }) {
+		return list
+	}
+	return append(list, s)
+}
+
+// after is how many days a moment comes after a date, negative before it.
+func after(d quantity.Date, at time.Time) int {
+	n, _ := quantity.DateOf(d.First()).DaysUntil(quantity.DateOf(at))
+	return n
+}
+
+// count is how many days of the trip are such.
+func (in WindowIn) count(g GoodDay, such func(quantity.Date) bool) (n int) {
 	for d := g.Date; !d.First().After(g.Home.First()); d = d.AddDays(1) {
 		if such(d) {
-			return true
+			n++
 		}
 	}
-	return false
+	return n
 }
 
-// towable tells whether every day from the first to the last lies in a tow season.
-func (in WindowIn) towable(first, last quantity.Date) bool {
-	for d := first; len(in.TowSeasons) > 0 && !d.First().After(last.First()); d = d.AddDays(1) {
-		if !slices.ContainsFunc(in.TowSeasons, func(s Season) bool { return s.has(d) }) {
-			return false
+// untowable is how many days from the first to the last lie in no season; none where no season is given.
+func (in WindowIn) untowable(seasons []Season, first, last quantity.Date) (n int) {
+	for d := first; len(seasons) > 0 && !d.First().After(last.First()); d = d.AddDays(1) {
+		if !slices.ContainsFunc(seasons, func(s Season) bool { return s.has(d) }) {
+			n++
 		}
 	}
-	return true
+	return n
 }
 
 func note(count map[string]*Lack, lacks []string) {

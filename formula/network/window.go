@@ -25,6 +25,7 @@ type WindowIn struct {
 	NeedsDock  *float64  `key:"needs_dock" unit:"m" label:"height of tide she needs at the dock"`
 
 	TowSeasons []Season         `key:"tow_seasons" optional:"yes" most:"10" label:"seasons in which she may be towed"`
+	HomeSeason []Season         `key:"tow_home_seasons" optional:"yes" most:"10" label:"seasons in which she may be towed home" help:"left out: as there"`
 	Money      quantity.Date    `key:"money_date" optional:"yes" label:"day from which the contract can be signed"`
 	Lead       float64          `key:"lead" unit:"d" symbol:"ld" default:"0" min:"0" max:"1000" label:"days from signing to leaving"`
 	Grants     []GrantTerms     `key:"grants" optional:"yes" most:"50" label:"dates that grants set"`
@@ -37,6 +38,7 @@ type YardWindow struct {
 	Name   string        `key:"name" label:"dock"`
 	Opens  quantity.Date `key:"opens" label:"free from"`
 	Closes quantity.Date `key:"closes" label:"free to"`
+	SignBy quantity.Date `key:"sign_by" optional:"yes" label:"held for us until" help:"the contract must be signed by then"`
 }
 
 // TideDay is the best high water of a day.
@@ -92,6 +94,14 @@ type BlockedDay struct {
 	Date  quantity.Date `key:"date" label:"day"`
 	Yard  string        `key:"yard" optional:"yes" label:"dock that comes nearest"`
 	Lacks []string      `key:"lacks" label:"what it lacks"`
+	By    []Shortfall   `key:"by" label:"by how much"`
+}
+
+// Shortfall is by how much a thing is lacking: metres of water, or days. Neither where that is not known.
+type Shortfall struct {
+	What  string   `key:"what" label:"what"`
+	Water *float64 `key:"water" unit:"m" label:"too low by"`
+	Days  *float64 `key:"days" unit:"d" label:"days too early, too late or too many"`
 }
 
 // Lack is how many days a thing blocks, and how many it blocks alone.
@@ -138,7 +148,7 @@ func window(in WindowIn) (out WindowOut, err error) {
 	count := map[string]*Lack{}
 	for k := range n {
 		d := in.From.AddDays(k)
-		best := BlockedDay{Date: d}
+		best := BlockedDay{Date: d, Lacks: []string{}, By: []Shortfall{}}
 		good := false
 		for i, y := range in.Yards {
 			trip := in.trip(d, y)
@@ -147,11 +157,14 @@ func window(in WindowIn) (out WindowOut, err error) {
 				good = true
 				out.Dates = append(out.Dates, trip)
 			}
-			if i == 0 || len(lacks) < len(best.Lacks) {
-				best.Yard, best.Lacks = y.Name, lacks
+			if i == 0 || len(lacks) < len(best.By) {
+				best.Yard, best.By = y.Name, lacks
 			}
 		}
 		if !good {
+			for _, l := range best.By {
+				best.Lacks = append(best.Lacks, l.What)
+			}
 			out.Blocked = append(out.Blocked, best)
 			note(count, best.Lacks)
 			if len(best.Lacks) == 1 {
@@ -180,7 +193,7 @@ func (in WindowIn) check() (int, error) {
 				return 0, field.Refuse(fmt.Sprintf("yards[%d].closes", i), "%s: the window must have two ends, the last (%s) not before the first (%s)", y.Name, y.Closes, y.Opens)
 			}
 		}
-		for i, s := range in.TowSeasons {
+		for i, s := range slices.Concat(in.TowSeasons, in.HomeSeason) {
 			if s.From == (YearDay{}) || s.To == (YearDay{}) {
 				return 0, field.Refuse(fmt.Sprintf("tow_seasons[%d].from", i), "tow season %d needs a first and a last day", i)
 			}

@@ -17,7 +17,7 @@ import (
 func passage() WindowIn {
 	in := Window.New()
 	in.From, in.To = date(2031, 4, 1), date(2031, 4, 30)
-	in.Yards = []YardWindow{{"old dock", date(2031, 4, 10), date(2031, 4, 25)}}
+	in.Yards = []YardWindow{{Name: "old dock", Opens: date(2031, 4, 10), Closes: date(2031, 4, 25)}}
 	in.Stay, in.TowOut = 10*day, 2*day
 	in.TowSeasons = []Season{{YearDay{4, 1}, YearDay{9, 30}}}
 	return in
@@ -86,7 +86,7 @@ func TestWindowLaws(t *testing.T) {
 		in := passage()
 		in.To = date(2031, 12, 31)
 		in.Stay = float64(rapid.IntRange(1, 40).Draw(t, "stay")) * day
-		in.Yards = append(in.Yards, YardWindow{"lift", date(2031, rapid.IntRange(4, 6).Draw(t, "month"), 1), date(2031, 10, 15)})
+		in.Yards = append(in.Yards, YardWindow{Name: "lift", Opens: date(2031, rapid.IntRange(4, 6).Draw(t, "month"), 1), Closes: date(2031, 10, 15)})
 		in.Closed = []Span{{From: date(2031, 7, 10), To: date(2031, 7, 20), Why: "regatta"}}
 		out, err := Window.Fn(in)
 		if err != nil {
@@ -154,4 +154,37 @@ func ExampleWindow() {
 	}
 	fmt.Printf("%d days, from %s; the 1st lacks: %s\n", out.Count, out.First, strings.Join(out.Blocked[0].Lacks, ", "))
 	// Output: 6 days, from 2031-04-08; the 1st lacks: dock free
+}
+
+// Computed by hand, for leaving on 1 April: in dock from the 3rd to the 13th, seven days before it opens; home on the 15th. The tide on the 3rd stands
+// 0.9 m too low. Money on the 20th, with ten days of notice, is 29 days late, and the dock is held until the 12th, eight days before it. The tow home
+// from the 13th to the 15th lies three days outside its own season. The grant wants the works done by the 11th: two days.
+func TestWindowSaysByHowMuch(t *testing.T) {
+	in := passage()
+	in.Yards[0].SignBy = date(2031, 4, 12)
+	in.NeedsDock = new(4.0)
+	in.Tides = []TideDay{{"dock", date(2031, 4, 3), 3.1}, {"dock", date(2031, 4, 13), 4.1}}
+	in.HomeSeason = []Season{{YearDay{5, 1}, YearDay{9, 30}}}
+	in.Money, in.Lead = date(2031, 4, 20), 10*day
+	in.Grants = []GrantTerms{{Name: "heritage", SpendBy: date(2031, 4, 11)}}
+	out, err := Window.Fn(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := map[string]float64{"dock free": 7, "tow season home": 3, "money": 29, "signed while the dock is held": 8, "heritage: done too late": 2}
+	for _, s := range out.Blocked[0].By {
+		if s.What == "tide to enter the dock" {
+			near(t, s.What, *s.Water, 0.9, 1e-9)
+			continue
+		}
+		if s.Days == nil {
+			t.Errorf("%q has no days", s.What)
+			continue
+		}
+		near(t, s.What, *s.Days/day, want[s.What], 0)
+		delete(want, s.What)
+	}
+	if len(want) > 0 || len(out.Blocked[0].Lacks) != 6 {
+		t.Errorf("not said: %v; lacks %v", want, out.Blocked[0].Lacks)
+	}
 }
