@@ -91,6 +91,7 @@ var kinds = []Kind{
 	kind[plan.Bid]("plan", "bid", "bid", "bids", "bids.csv", "A yard's offer."),
 	kind[plan.BidLine]("plan", "bid_line", "bid line", "bid lines", "bid-lines.csv", "A line of a bid."),
 	kind[plan.Activity]("plan", "activity", "activity", "activities", "activities.csv", "A bar of the calendar."),
+	kind[plan.Crew]("plan", "crew", "crew or gear", "crews and gear", "crews.csv", "How many there are of what the works share."),
 	kind[plan.Day]("plan", "day", "day in dock", "days in dock", "days.csv", "A day's log in dock."),
 	kind[plan.Landing]("plan", "landing", "landing on the blocks", "landings on the blocks", "landings.csv", "How she came to stand on the blocks."),
 	kind[plan.Found]("plan", "found", "found report", "found reports", "found.csv", "A condition-found report."),

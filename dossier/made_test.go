@@ -117,6 +117,9 @@ func madeList(t *rapid.T, f field.Field) any {
 		lo, hi := bounds(f, -1000, 1000)
 		return rapid.SliceOfN(rapid.Float64Range(lo, hi), 0, 4).Draw(t, f.Key)
 	}
+	if len(f.Enum) > 0 {
+		return rapid.SliceOfN(rapid.SampledFrom(f.Enum), 0, 3).Draw(t, f.Key)
+	}
 	return rapid.SliceOfN(texts, 0, 3).Draw(t, f.Key)
 }
 

@@ -38,6 +38,7 @@ type Dock struct {
 	Listed        *bool    `key:"listed" label:"the dock itself is listed"`
 	Riveted       string   `key:"takes_riveted" label:"works on riveted hulls" enum:"yes|no|unknown" optional:"yes"`
 	Crane         *float64 `key:"crane" unit:"t" label:"crane" min:"0"`
+	Week          []string `key:"days_worked" label:"days of the week that are worked" help:"every day where left out" enum:"mon|tue|wed|thu|fri|sat|sun" optional:"yes"`
 	Rules         string   `key:"rules" label:"rules of the yard" help:"own labour, blasting, visitors" optional:"yes"`
 	Notes         string   `key:"notes" label:"notes" optional:"yes"`
 }
