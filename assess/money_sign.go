@@ -182,6 +182,19 @@ func (c *inquiry) signIf(p *MoneyPage, in money.SignIn) {
 	if p.Signing == nil {
 		return
 	}
+	in, hoped := c.hopedIn(p, in)
+	if hoped <= 0 {
+		return
+	}
+	if sheet, out, err := work(c.book, money.Sign, "if-granted", "what could be signed for if everything hoped for comes", in, hopedGiven()); err == nil {
+		if p.SigningIf = c.signingDate(sheet, out); p.SigningIf != nil {
+			p.SigningIf.Key, p.SigningIf.Label = "signing_if", "if what is applied for is granted, every condition met, and a loan bridges the bills until the grant pays"
+		}
+	}
+}
+
+// hopedIn is the same call if everything hoped for comes, and how much that is.
+func (c *inquiry) hopedIn(p *MoneyPage, in money.SignIn) (money.SignIn, float64) {
 	hoped := p.ledger.PledgesWaiting
 	in.Pledges += hoped
 	in.Grants = slices.Clone(in.Grants)
@@ -192,18 +205,15 @@ func (c *inquiry) signIf(p *MoneyPage, in money.SignIn) {
 			in.Bridge += *b.Cap
 		}
 	}
-	if hoped <= 0 {
-		return
-	}
+	return in, hoped
+}
+
+func hopedGiven() map[string]field.Given {
 	given := signGiven()
 	given["grants"] = how(field.Assumed, "awarded and applied for")
 	given["bridge"] = how(field.Assumed, "a loan as large as the grants applied for")
 	given["pledges_counted"] = how(field.Assumed, "as counted, and those whose condition is not met")
-	if sheet, out, err := work(c.book, money.Sign, "if-granted", "what could be signed for if everything hoped for comes", in, given); err == nil {
-		if p.SigningIf = c.signingDate(sheet, out); p.SigningIf != nil {
-			p.SigningIf.Key, p.SigningIf.Label = "signing_if", "if what is applied for is granted, every condition met, and a loan bridges the bills until the grant pays"
-		}
-	}
+	return given
 }
 
 func openGrant(b plan.Grant) money.OpenGrant {

@@ -101,6 +101,14 @@ func (in TimetableIn) arrows(list []task) error {
 func (a Activity) task(i int, resources []string, capacity []float64) (t task, err error) {
 	at := func(key string) string { return fmt.Sprintf("activities[%d].%s", i, key) }
 	t = task{id: a.ID, takes: make([]float64, len(resources))}
+	for _, d := range []struct {
+		key  string
+		days *float64
+	}{{"duration", a.Duration}, {"low", a.Low}, {"likely", a.Likely}, {"high", a.High}} {
+		if d.days != nil && !(*d.days >= 0) {
+			return t, field.Refuse(at(d.key), "%q can't take %v: days must not be less than 0", a.ID, field.Q(at(d.key), *d.days, "d"))
+		}
+	}
 	switch {
 	case a.Duration != nil && (a.Low != nil || a.High != nil || a.Likely != nil):
 		return t, field.Refuse(at("duration"), "%q: give a duration, or low, likely and high, not both", a.ID)
