@@ -22,6 +22,7 @@ type Brief struct {
 	Choices  ChoicesPage   `json:"choices"`
 	Money    MoneyPage     `json:"money"`
 	Docking  DockingPage   `json:"docking"`
+	Calendar CalendarPage  `json:"calendar"`
 	InDock   InDockPage    `json:"indock"`
 	Record   RecordPage    `json:"record"`
 
@@ -86,6 +87,7 @@ func Assess(d *dossier.Dossier, p Plan, day quantity.Date) *Brief {
 	b.Choices = c.choicesPage()
 	b.Money = c.moneyPage(b)
 	b.Docking = c.dockingPage()
+	b.Calendar = c.calendarPage(b)
 	b.InDock = c.inDockPage(b.Money)
 	b.Record = c.recordPage(b)
 	b.Front = c.front(b)

@@ -31,7 +31,8 @@ type InDockPage struct {
 	Clashes   []ClashRow    `json:"clashes"`   // second edits that nobody has settled
 	Missing   []Notice      `json:"missing"`   // what to enter so that the page can say more
 
-	later int // records dated after the day that is looked at
+	days  string // sheet of calendar.days
+	later int    // records dated after the day that is looked at
 }
 
 // later tells whether a record is dated after the day that is looked at: on that day nobody knew it.

@@ -56,7 +56,9 @@ func (c *inquiry) dockTime(p *InDockPage, s stay) {
 		from = "the log of the days and the window"
 	}
 	number := func(key, label string, n int, note string) Figure {
-		return daysFigure(key, label, n, from).noted(note)
+		f := daysFigure(key, label, n, from).noted(note)
+		f.Sheet = p.days
+		return f
 	}
 	if s.day >= 1 {
 		f := number("day", "day in dock", s.day, "")
@@ -102,37 +104,4 @@ func daysFigure(key, label string, n int, from string) Figure {
 	f := known(key, label, float64(n)*secondsADay, "d", field.Computed, from)
 	f.Text = count(n, "day", "days")
 	return f
-}
-
-// deadlines are what must be looked at while she stands there. An inspection by a share of the docking or by hours before flooding gets its day from
-// the window.
-func (c *inquiry) deadlines(p *InDockPage, s stay) {
-	for _, e := range dossier.All[plan.Inspection](c.d) {
-		b := e.Body
-		if !b.Done.IsZero() && b.Result != "not done" {
-			continue
-		}
-		due := b.Due
-		inside := !s.from.IsZero() && due.Compare(s.from) >= 0 && (s.to.IsZero() || due.Compare(s.to) <= 0)
-		if b.Share == nil && b.Before == nil && !yes(b.Hold) && !inside {
-			continue
-		}
-		switch {
-		case due.IsZero() && b.Share != nil && s.days > 0:
-			due = s.from.AddDays(int(*b.Share*float64(s.days)) - 1)
-		case due.IsZero() && b.Before != nil && !s.to.IsZero():
-			due = s.to.AddDays(-int((*b.Before + secondsADay - 1) / secondsADay))
-		case due.IsZero():
-			continue
-		}
-		n := Notice{What: b.What, Due: due.String(), Who: b.Who, Kind: "inspection", ID: e.ID, Place: b.Place.String(), Page: "indock"}
-		if yes(b.Hold) {
-			n.Do = "Work stops here until it is done."
-		}
-		if c.past(due) {
-			n.Worry = 2
-		}
-		p.Deadlines = append(p.Deadlines, n)
-	}
-	slices.SortStableFunc(p.Deadlines, func(a, b Notice) int { return cmp.Compare(a.Due, b.Due) })
 }

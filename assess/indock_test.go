@@ -1,7 +1,9 @@
 package assess
 
 import (
+	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -53,9 +55,18 @@ func TestDaysAndMoneyInDock(t *testing.T) {
 			t.Errorf("%s = %v, want %v", key, got, want)
 		}
 	}
-	// A fifth of fourteen days is the second day; 72 hours before the last day is 18 April.
-	if len(p.Deadlines) != 2 || p.Deadlines[0].Due != "2027-04-09" || p.Deadlines[0].Worry != 2 || p.Deadlines[1].Due != "2027-04-18" {
-		t.Errorf("deadlines %+v", p.Deadlines)
+	// By hand: a fifth of the thirteen days from 8 to 21 April is 2.6 days, and 72 and 24 hours before the 21st are the 18th and the 20th. The two
+	// triggers lit on the 11th and 12th want an answer within 24 and 12 hours. The keeper's own inspections stand for the fifth and the 72 hours.
+	want := []string{"2027-04-10 hold 2", "2027-04-12 f1 0", "2027-04-12 f2 0", "2027-04-18 last 0", "2027-04-21  0"}
+	var got []string
+	for _, n := range p.Deadlines {
+		got = append(got, fmt.Sprintf("%s %s %d", n.Due, n.ID, n.Worry))
+	}
+	if !slices.Equal(got, want) {
+		t.Errorf("deadlines %q, want %q", got, want)
+	}
+	if f := p.Deadlines[4]; f.What != "Final readings of the last 24 hours" || !strings.Contains(f.Do, "20 April 2027") {
+		t.Errorf("%+v", f)
 	}
 }
 

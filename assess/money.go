@@ -36,6 +36,7 @@ type MoneyPage struct {
 	total  estimate.EstimateOut
 	priced bool // the estimate could be drawn up
 
+	call     money.SignIn          // what was asked of money.sign for today
 	signable *float64              // what can be signed for today
 	must     *estimate.EstimateOut // the works that must be done, with what they need
 }

@@ -28,6 +28,7 @@ func (c *inquiry) sign(p *MoneyPage) {
 		return
 	}
 	in := c.signIn(p)
+	p.call = in
 	sheet, out, err := work(c.book, money.Sign, "today", "what can be signed for on "+c.day.Words(), in, signGiven())
 	if err != nil {
 		p.Missing = append(p.Missing, Notice{What: "What can be signed can't be worked out: " + refusalWords(err) + ".", Do: "Correct that entry.", Kind: "pot", Page: "money", Worry: 1})

@@ -13,7 +13,9 @@ type calendarCommand struct {
 }
 
 func (calendarCommand) Help() string {
-	return `Prints the dates that wait for somebody as iCalendar (RFC 5545), for any calendar program.
+	return `Prints the dates that wait for somebody as iCalendar (RFC 5545), for any calendar program: when docks are free and until
+when they are held, what grants ask, when it can be signed, the days on which she can leave, deadlines in dock, matters to
+settle, inspections, repairs and papers that expire.
 
 Example:
   oakum calendar corran-vey.oakum > corran-vey.ics`

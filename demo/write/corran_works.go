@@ -205,6 +205,17 @@ func (v *vessel) corranCalendar() {
 		act-home | Tow home | 1 | 1 | 5 | act-flood | tow | work-tugs | tugs | 2 | | | | | tugs
 		act-incline | Inclined | 1 | 1 | 3 | act-home | after | work-inclining | | | | | | | naval architect
 	`, invent.Values{"mark": "board"})
+	v.Table("crew", `
+		id | name | dock | count | notes
+		crew-dock | dock gang | dock-skellby | 1 | five hands of the dock
+		crew-washers | washers | dock-skellby | 1 |
+		crew-gaugers | gaugers | | 1 | two with one instrument
+		crew-fitters | fitters | | 1 | two of the yard, two volunteers
+		crew-crane | crane | dock-skellby | 1 | 15 t on the quay
+		crew-platers | platers | dock-skellby | 4 | gangs of three; a fifth only by calling the agency
+		crew-jetting | jetting crew | dock-skellby | 1 |
+		crew-painters | painters | dock-skellby | 1 |
+	`, invent.Values{"mark": "board", "basis": "documented", "basis_note": "bid of yard S"})
 }
 
 // bidCell is what a yard wrote against an item.

@@ -219,12 +219,41 @@ func pellLog(v *vessel) error {
 func pellPlan(v *vessel) error {
 	v.Add("berth", "berth", invent.Values{"name": "Lock basin, Harl", "alongside": "port", "datum": "basin level", "charted_depth": 3.6, "surveyed": "2024-05", "siltation": 0.01, "bottom": "mud", "salinity_low": 0, "salinity_high": 0.2, "temperature_low": 2, "temperature_high": 22, "current": 0, "shore_power": 12, "yearly_cost": 2400, "notes": "fresh water, no tide", "mark": "public"})
 	v.Table("dock", `
-		id | name | type | town | length | entrance_width | floor_width | floor_depth | datum | block_height | block_length | block_width | block_spacing | block_timber | block_cap | block_line_limit | lift_capacity | day_rate | first_day | services_a_day | distance | open_water | clear_over_blocks | clear_side | takes_riveted | notes
-		dock-slip | Basin slipway | slipway | Harl | 34 | 8.4 | 9 | 3.9 | basin level | 0.6 | 0.8 | 0.3 | 1.2 | oak | 0.2 | 18 | 280 | 420 | 5200 | 60 | 0.6 | no | 0.2 | 0.4 | yes | she goes up every six years
+		id | name | type | town | length | entrance_width | floor_width | floor_depth | datum | block_height | block_length | block_width | block_spacing | block_timber | block_cap | block_line_limit | lift_capacity | day_rate | first_day | services_a_day | distance | open_water | clear_over_blocks | clear_side | tide | takes_riveted | notes
+		dock-slip | Basin slipway | slipway | Harl | 34 | 8.4 | 9 | 3.9 | basin level | 0.6 | 0.8 | 0.3 | 1.2 | oak | 0.2 | 18 | 280 | 420 | 5200 | 60 | 0.6 | no | 0.2 | 0.4 | tide-basin | yes | she goes up every six years
 	`, invent.Values{"mark": "board", "basis": "documented"})
 	v.Table("dock_window", `
 		id | dock | opens | closes | days | extra_days | held_until | chance | state
+		window-0 | dock-slip | 2027-02-08 | 2027-02-26 | 14 | 0 | | 0.6 | offered
 		window-1 | dock-slip | 2027-05-03 | 2027-05-28 | 21 | 7 | 2027-01-31 | 0.95 | held
+		window-2 | dock-slip | 2027-10-04 | 2027-10-29 | 21 | 7 | | 0.9 | offered
+		window-3 | dock-slip | 2028-10-02 | 2028-10-27 | 21 | 7 | | 0.8 | offered
+	`, invent.Values{"mark": "board"})
+	v.Add("tide", "tide-basin", invent.Values{"name": "Lock basin, Harl", "datum": "basin level", "mean_level": 0, "constituents": []string{"M2"}, "amplitudes": []float64{0}, "phases": []float64{0}, "spring_range": 0, "neap_range": 0, "notes": "the lock keeps its level: no tide", "mark": "public"})
+	v.Table("tow", `
+		id | name | dock | way | route | distance | speed | tug | lead_time | season | notes
+		tow-out | Across the basin | dock-slip | to the dock | across the basin | 0.6 | 2 | the harbour launch | 7 | 3 to 11 | ice in the basin from December
+		tow-back | Back across the basin | dock-slip | from the dock | across the basin | 0.6 | 2 | the harbour launch | 1 | 3 to 11 |
+	`, invent.Values{"mark": "board"})
+	v.Table("activity", `
+		id | name | low | likely | high | after | phase | work | crews | crew_count | dry_weather | hold_point | who
+		act-book | Slip confirmed, insurer told | 5 | 10 | 25 | | before | work-insurance | | | | | secretary
+		act-up | Up the slip, shored | 0.5 | 0.5 | 1 | act-book | in dock | work-slip | slip gang | 1 | | yes | slipmaster
+		act-wash | Washed and scraped | 0.5 | 1 | 2 | act-up | in dock | work-wash | members | 2 | | | members
+		act-gauge | Gauged | 0.5 | 1 | 1.5 | act-wash | in dock | work-gauge | | | | yes | survey firm
+		act-rivets | Rivets and seams | 1 | 3 | 7 | act-gauge | in dock | work-rivets | smith | 1 | | | smith
+		act-gland | Gland repacked, bush measured | 0.5 | 1 | 3 | act-up | in dock | work-gland | members | 2 | | yes | engineer
+		act-valves | Sea valves ground in | 1 | 2 | 4 | act-up | in dock | work-valves | members | 2 | | yes | engineer
+		act-anodes | Anodes | 0.5 | 0.5 | 1 | act-wash | in dock | work-anodes | smith | 1 | | | smith
+		act-coat | Touched up, two coats | 2.5 | 4 | 8 | act-wash;act-rivets | in dock | work-coat | members | 2 | yes | | members
+		act-look | Last look at every hole | 0.5 | 0.5 | 1 | act-coat;act-anodes;act-gland;act-valves | in dock | | | | | yes | engineer
+		act-down | Down the slip | 0.5 | 0.5 | 1 | act-look | in dock | work-slip | slip gang | 1 | | yes | slipmaster
+	`, invent.Values{"mark": "board"})
+	v.Table("crew", `
+		id | name | dock | count | notes
+		crew-slip | slip gang | dock-slip | 1 |
+		crew-members | members | | 3 | on a working day; six on a Saturday
+		crew-smith | smith | | 1 | with his mate
 	`, invent.Values{"mark": "board"})
 	v.Table("matter", `
 		id | name | question | due | decided_by | state | why

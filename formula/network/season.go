@@ -42,8 +42,8 @@ type Season struct {
 	To   YearDay `key:"to" label:"last day"`
 }
 
-// has tells whether the day lies in the season.
-func (s Season) has(d quantity.Date) bool {
+// Has tells whether the day lies in the season.
+func (s Season) Has(d quantity.Date) bool {
 	at, from, to := 100*d.Month()+d.Day(), 100*s.From.month+s.From.day, 100*s.To.month+s.To.day
 	if from <= to {
 		return at >= from && at <= to

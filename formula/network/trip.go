@@ -22,7 +22,7 @@ func (in WindowIn) trip(d quantity.Date, y YardWindow) GoodDay {
 	for away := d; !away.First().After(g.Home.First()); away = away.AddDays(1) {
 		lost := false
 		for _, v := range in.Visitors {
-			if (Season{v.From, v.To}).has(away) {
+			if (Season{v.From, v.To}).Has(away) {
 				lost = true
 				g.Income += v.Income
 			}
@@ -69,7 +69,7 @@ func (in WindowIn) lacks(g GoodDay, y YardWindow, tides map[string]map[quantity.
 	}
 	for _, v := range in.Visitors {
 		if v.Keep {
-			late("at home for "+cmp.Or(v.Name, "visitors"), in.count(g, func(d quantity.Date) bool { return (Season{v.From, v.To}).has(d) }))
+			late("at home for "+cmp.Or(v.Name, "visitors"), in.count(g, func(d quantity.Date) bool { return (Season{v.From, v.To}).Has(d) }))
 		}
 	}
 	for _, c := range in.Closed {
@@ -125,7 +125,7 @@ func (in WindowIn) count(g GoodDay, such func(quantity.Date) bool) (n int) {
 // untowable is how many days from the first to the last lie in no season; none where no season is given.
 func (in WindowIn) untowable(seasons []Season, first, last quantity.Date) (n int) {
 	for d := first; len(seasons) > 0 && !d.First().After(last.First()); d = d.AddDays(1) {
-		if !slices.ContainsFunc(seasons, func(s Season) bool { return s.has(d) }) {
+		if !slices.ContainsFunc(seasons, func(s Season) bool { return s.Has(d) }) {
 			n++
 		}
 	}

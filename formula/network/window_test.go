@@ -117,7 +117,7 @@ func TestSeasonOverTheNewYear(t *testing.T) {
 	winter, rest := Season{YearDay{11, 15}, YearDay{2, 10}}, Season{YearDay{2, 11}, YearDay{11, 14}}
 	for k := range 366 {
 		d := date(2032, 1, 1).AddDays(k)
-		if winter.has(d) == rest.has(d) {
+		if winter.Has(d) == rest.Has(d) {
 			t.Errorf("%v lies in both or neither", d)
 		}
 	}

@@ -19,10 +19,10 @@ import (
 	"oakum/ship"
 )
 
-// date is one day that waits for somebody.
+// date is one day that waits for somebody, or a run of days, the last included.
 type date struct {
 	kind, id, what, detail string
-	on                     quantity.Date
+	on, to                 quantity.Date
 }
 
 // Of is the calendar of a brief: every date that the board may see.
@@ -31,15 +31,19 @@ func Of(b *assess.Brief) string {
 	cal.SetMethod(ics.MethodPublish)
 	cal.SetName(b.Name)
 	stamp, _ := time.Parse(time.DateOnly, b.Day.String())
-	for _, d := range dates(b.Dossier()) {
+	for _, d := range sorted(dates(b.Dossier()), ofDocking(b)) {
 		on, err := time.Parse(time.DateOnly, d.on.String())
 		if err != nil {
 			continue // a month or a year alone is no day to put into a calendar
 		}
+		last := on
+		if t, err := time.Parse(time.DateOnly, d.to.String()); err == nil {
+			last = t
+		}
 		e := cal.AddEvent(uuid.NewSHA1(uuid.NameSpaceOID, fmt.Append(nil, "oakum", b.Name, d.kind, d.id, d.what)).String())
 		e.SetDtStampTime(stamp)
 		e.SetAllDayStartAt(on)
-		e.SetAllDayEndAt(on.AddDate(0, 0, 1))
+		e.SetAllDayEndAt(last.AddDate(0, 0, 1))
 		e.SetSummary(d.what)
 		if d.detail != "" {
 			e.SetDescription(d.detail)
@@ -53,7 +57,7 @@ func dates(d *dossier.Dossier) []date {
 	var list []date
 	add := func(h dossier.Head, on quantity.Date, what, detail string) {
 		if !on.IsZero() && h.Shown(dossier.Board) {
-			list = append(list, date{h.Kind, h.ID, what, detail, on})
+			list = append(list, date{kind: h.Kind, id: h.ID, what: what, detail: detail, on: on})
 		}
 	}
 	for _, e := range dossier.All[plan.Matter](d) {
@@ -93,6 +97,67 @@ func dates(d *dossier.Dossier) []date {
 	for _, e := range dossier.All[ship.Document](d) {
 		add(e.Head, e.Body.Expires, "No longer valid: "+e.Body.Title, "")
 	}
+	return list
+}
+
+// ofDocking are the dates of the docking: when docks are free and until when they are held, what grants ask, when it can be signed, the days that satisfy
+// all, and what falls due in dock.
+func ofDocking(b *assess.Brief) []date {
+	var list []date
+	add := func(kind, id, on, to, what, detail string) {
+		if h, ok := b.Dossier().Get(id); id != "" && (!ok || !h.Shown(dossier.Board)) {
+			return
+		}
+		from, err := quantity.ParseDate(on)
+		if err != nil {
+			return
+		}
+		until, _ := quantity.ParseDate(to)
+		list = append(list, date{kind, id, what, detail, from, until})
+	}
+	for _, d := range b.Calendar.Dates {
+		add(d.Kind, d.ID, d.On, d.To, d.What, d.Note)
+	}
+	if len(b.Calendar.Cases) > 0 {
+		k := b.Calendar.Cases[0]
+		for _, w := range k.Windows {
+			for i, run := range runs(w.Good) {
+				what := "She can leave for " + w.Dock
+				if i > 0 {
+					what += fmt.Sprintf(" (%d)", i+1)
+				}
+				add("dock_window", w.ID, run[0].Leaves, run[len(run)-1].Leaves, what, k.Name)
+			}
+		}
+	}
+	for _, n := range b.InDock.Deadlines {
+		if n.Kind != "inspection" || n.Due == "" { // inspections with a day of their own stand among the dates of the records
+			add(n.Kind, n.ID, n.Due, "", "In dock: "+n.What, words(n.Do, n.Who))
+		} else if e, ok := dossier.Find[plan.Inspection](b.Dossier(), n.ID); ok && e.Body.Due.IsZero() {
+			add(n.Kind, n.ID, n.Due, "", "In dock: "+n.What, words(n.Do, n.Who))
+		}
+	}
+	return list
+}
+
+// runs splits days that satisfy all where a day between them does not.
+func runs(good []assess.GoodDate) (list [][]assess.GoodDate) {
+	for i, g := range good {
+		d, _ := quantity.ParseDate(g.Leaves)
+		if i == 0 || good[i-1].Leaves != d.AddDays(-1).String() {
+			list = append(list, nil)
+		}
+		list[len(list)-1] = append(list[len(list)-1], g)
+	}
+	return list
+}
+
+func words(parts ...string) string {
+	return strings.Join(slices.DeleteFunc(parts, func(s string) bool { return s == "" }), "; ")
+}
+
+func sorted(lists ...[]date) []date {
+	list := slices.Concat(lists...)
 	slices.SortStableFunc(list, func(a, b date) int {
 		return cmp.Or(a.on.Compare(b.on), strings.Compare(a.id, b.id), strings.Compare(a.what, b.what))
 	})

@@ -54,3 +54,38 @@ func TestCalendar(t *testing.T) {
 		t.Errorf("the overdue look at the bell is missing from %d dates", len(names))
 	}
 }
+
+// The dates of the docking are in the calendar: spans by their two ends (RFC 5545, section 3.6.1: DTEND is the day after the last), held until, grants, when
+// it can be signed, the days that satisfy all, and the deadlines that set themselves.
+func TestCalendarOfTheDocking(t *testing.T) {
+	d, err := demo.Ship("corran-vey")
+	if err != nil {
+		t.Fatal(err)
+	}
+	day, _ := quantity.ParseDate("2026-11-25")
+	cal, err := ics.ParseCalendar(strings.NewReader(Of(assess.Assess(d, assess.PlanInForce(d), day))))
+	if err != nil {
+		t.Fatal(err)
+	}
+	got := map[string]string{}
+	for _, e := range cal.Events() {
+		value := func(p ics.ComponentProperty) string { return e.GetProperty(p).Value }
+		got[value(ics.ComponentPropertySummary)+" "+value(ics.ComponentPropertyDtStart)] = value(ics.ComponentPropertyDtEnd)
+	}
+	for what, end := range map[string]string{
+		"Skellby Old Graving Dock is free 20270407": "20270503", "Last day that Skellby Old Graving Dock is held for us: sign\\, or ask for longer 20270115": "20270116",
+		"Afloat heritage fund: match to be shown by 20270331": "20270401", "She can leave for Skellby Old Graving Dock 20270915": "20270921",
+		"In dock: Final readings of the last 72 hours 20270420": "20270421",
+	} {
+		if got[what] != end && got[strings.ReplaceAll(what, "\\,", ",")] != end {
+			t.Errorf("%s ends %q, want %q", what, got[what], end)
+		}
+	}
+	signed := false
+	for what := range got {
+		signed = signed || strings.HasPrefix(what, "Can be signed: ")
+	}
+	if !signed {
+		t.Error("when it can be signed is missing")
+	}
+}

@@ -21,6 +21,7 @@ func Brief(w io.Writer, b *assess.Brief) error {
 	p.choices(b.Choices)
 	p.money(b.Money)
 	p.docking(b.Docking)
+	p.calendar(b.Calendar)
 	p.inDock(b.InDock)
 	p.record(b.Record)
 	p.line("")
@@ -123,6 +124,18 @@ func (p *printer) docking(d assess.DockingPage) {
 		p.line("")
 		p.wrap("", l.What+": "+l.Verdict+". "+l.Reason+" "+l.Change)
 	}
+}
+
+func (p *printer) calendar(c assess.CalendarPage) {
+	p.page("When it can be done", c.Heading)
+	for _, k := range c.Cases {
+		p.line("")
+		p.wrap("", k.Name+": "+k.Signing.Text)
+		for _, w := range k.Windows {
+			p.item(w.Name + ": " + w.Says)
+		}
+	}
+	p.figures("The works in dock", c.Network.Figures)
 }
 
 func (p *printer) inDock(d assess.InDockPage) {
