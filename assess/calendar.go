@@ -46,6 +46,7 @@ type YardCase struct {
 	Kind    string      `json:"kind"`
 	Name    string      `json:"name"`
 	Dock    string      `json:"dock"`
+	DockID  string      `json:"dock_id"`
 	Opens   string      `json:"opens"`
 	Closes  string      `json:"closes"`
 	Held    string      `json:"held_until"`

@@ -114,7 +114,7 @@ const (
 )
 
 func (c *inquiry) yardCase(k *CalendarCase, y *yardDate) YardCase {
-	w := YardCase{ID: y.e.ID, Kind: "dock_window", Name: y.name, Dock: y.dock.Body.Name, Opens: y.opens.String(), Closes: y.closes.String(), Held: y.e.Body.HeldTo.String(), State: y.e.Body.State, Good: []GoodDate{}, Lacks: []LackRow{}, Days: []DayAnswer{}, Unknown: y.unknown()}
+	w := YardCase{ID: y.e.ID, Kind: "dock_window", Name: y.name, Dock: y.dock.Body.Name, DockID: y.dock.ID, Opens: y.opens.String(), Closes: y.closes.String(), Held: y.e.Body.HeldTo.String(), State: y.e.Body.State, Good: []GoodDate{}, Lacks: []LackRow{}, Days: []DayAnswer{}, Unknown: y.unknown()}
 	w.Chance, w.Short = notYetFigure("chance", "chance that the money is there"), notYetFigure("short", "short of it")
 	if y.there {
 		w.Verdict, w.Says = sheIsThere, "She is there."

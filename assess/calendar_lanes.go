@@ -32,6 +32,10 @@ func (l *Lane) put(p *CalendarPage, from, to quantity.Date, state, text string) 
 	if to.IsZero() || last.Before(to) {
 		to = last
 	}
+	if n := len(l.Spans); n > 0 && l.Spans[n-1].State == state && l.Spans[n-1].Text == text && l.Spans[n-1].To == from.AddDays(-1).String() {
+		l.Spans[n-1].To = to.String()
+		return
+	}
 	if !to.Before(from) {
 		l.Spans = append(l.Spans, LaneSpan{From: from.String(), To: to.String(), State: state, Text: text})
 	}

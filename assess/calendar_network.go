@@ -51,6 +51,7 @@ type BarRow struct {
 	Start    float64 `json:"start"`  // days after she took the blocks
 	Finish   float64 `json:"finish"` // the same
 	Days     Figure  `json:"days"`
+	Latest   float64 `json:"latest"` // the day by which it must be done so that the whole is not later, by the order of the works alone
 	Float    Figure  `json:"float"`
 	Share    Figure  `json:"share"` // of the futures in which the end hangs on it
 	Critical bool    `json:"critical"`
@@ -399,10 +400,15 @@ func (c *inquiry) chanceRow(in network.TimetableIn, ch network.ChanceBy, closes 
 }
 
 func (c *inquiry) bars(n *NetworkPart, sheet string, entries []dossier.Entry[plan.Activity], out network.TimetableOut) {
+	whole := out.Length
+	if out.ResourceLength != nil {
+		whole = *out.ResourceLength
+	}
 	for i, bar := range out.Schedule {
 		b := entries[i].Body
 		r := BarRow{ID: entries[i].ID, Kind: "activity", Name: b.Name, From: bar.StartDate.String(), To: bar.FinishDate.String(), Start: round(bar.Start / secondsADay), Finish: round(bar.Finish / secondsADay), Days: c.thought(entries[i]), Critical: slices.Contains(out.Critical, entries[i].ID), After: c.namesOf(b.After), Crews: strings.Join(b.Crews, ", ")}
 		r.State = progressWord(b, c.day)
+		r.Latest = round(max((out.Finish[i]+out.Float[i]+whole-out.Length)/secondsADay, bar.Finish/secondsADay))
 		r.Float = known("float", "can slip", bar.Float, "d", field.Computed, "")
 		r.Share = known("share", "the end hangs on it in", bar.Critical, "%", field.Computed, "")
 		r.Float.Sheet, r.Share.Sheet = sheet, sheet

@@ -15,7 +15,7 @@ afterAll(async () => {
 })
 
 const pages = [
-  '/', '/ship', '/standing', '/outlook', '/choices', '/money', '/docking', '/indock', '/record', '/sheets', '/methods/plating.wastage', '/records',
+  '/', '/ship', '/standing', '/outlook', '/choices', '/money', '/docking', '/calendar', '/indock', '/record', '/sheets', '/methods/plating.wastage', '/records',
   '/records/thickness', '/records/thickness/new', '/intake', '/journal', '/start',
 ]
 

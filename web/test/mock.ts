@@ -42,6 +42,7 @@ const heads: Heads = {
   choices: page('Eight matters are open; two must be settled before a dock is booked.'),
   money: page('418 000 EUR can be signed today; 1.6 to 3.4 million are needed.'),
   docking: page('Skellby takes her on a tide of 2.9 m or more; Orrin Haven is a tow of 74 nautical miles.'),
+  calendar: page('She can leave for Skellby between 15 and 20 September 2027.'),
   indock: page('She is not in dock.'),
   record: page('The last update to the public was told on 2 November.'),
   sheets: ['gland.flow@port', 'plating.rate@C37', 'afloat.trend'],

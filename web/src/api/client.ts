@@ -20,6 +20,9 @@ api.use({
   },
 })
 
+/** Where the dates stand as a file for a calendar program. */
+export const calendarFile = (day?: string): string => `/api/v1/calendar.ics${day ? `?day=${day}` : ''}`
+
 export const client = {
   ship: () => got<ShipHead>(api.GET('/api/v1/ship')),
   brief: (day?: string) => got<Brief>(api.GET('/api/v1/brief', { params: { query: asOf(day) } })),

@@ -51,6 +51,9 @@ export type DraftRow = Whole<Schemas['AssessDraftRow']>
 export type PartRow = Whole<Schemas['AssessPartRow']>
 export type QuestionRow = Whole<Schemas['AssessQuestionRow']>
 export type PhotoRow = Whole<Schemas['AssessPhotoRow']>
+export type CalendarLane = Whole<Schemas['AssessLane']>
+export type YardCase = Whole<Schemas['AssessYardCase']>
+export type Network = Whole<Schemas['AssessNetworkPart']>
 /** One page of the brief: the answer in a sentence or a few, then what it rests on. */
 export interface PageBrief {
   heading: string[]
