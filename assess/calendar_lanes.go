@@ -107,7 +107,7 @@ func (c *inquiry) yardLanes(p *CalendarPage, yards []*yardDate) {
 
 func (c *inquiry) freeSpan(p *CalendarPage, l *Lane, y *yardDate) {
 	w := y.e.Body
-	text := fmt.Sprintf("free %s, %s in dock", spanWords(y.opens, y.closes), count(y.stay, "day", "days"))
+	text := fmt.Sprintf("free %s, %s in dock", runWords(y.opens, y.closes), count(y.stay, "day", "days"))
 	if y.signed {
 		text = "signed: " + text
 	}
@@ -118,7 +118,7 @@ func (c *inquiry) freeSpan(p *CalendarPage, l *Lane, y *yardDate) {
 	if l.Says != "" {
 		l.Says += "; "
 	}
-	l.Says += spanWords(y.opens, y.closes)
+	l.Says += runWords(y.opens, y.closes)
 }
 
 func (c *inquiry) towLane(p *CalendarPage, l *Lane, y *yardDate) {

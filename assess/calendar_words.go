@@ -192,7 +192,7 @@ func daysWords(days []quantity.Date) string {
 		for k+1 < len(days) && days[k].AddDays(1) == days[k+1] {
 			k++
 		}
-		runs = append(runs, spanWords(days[i], days[k]))
+		runs = append(runs, runWords(days[i], days[k]))
 		i = k + 1
 	}
 	if len(runs) > 1 {
@@ -201,8 +201,8 @@ func daysWords(days []quantity.Date) string {
 	return strings.Join(runs, "")
 }
 
-// spanWords is "7 to 10 April 2027".
-func spanWords(a, b quantity.Date) string {
+// runWords is "7 to 10 April 2027".
+func runWords(a, b quantity.Date) string {
 	switch {
 	case a == b:
 		return a.Words()
