@@ -201,15 +201,12 @@ func daysWords(days []quantity.Date) string {
 	return strings.Join(runs, "")
 }
 
-// runWords is "7 to 10 April 2027".
+// runWords is one day, or the two ends of a run of days.
 func runWords(a, b quantity.Date) string {
-	switch {
-	case a == b:
+	if a == b {
 		return a.Words()
-	case a.Year() == b.Year() && a.Month() == b.Month():
-		return fmt.Sprintf("%d to %s", a.Day(), b.Words())
 	}
-	return a.Words() + " to " + b.Words()
+	return spanWords(a, b)
 }
 
 func upperFirst(s string) string {
