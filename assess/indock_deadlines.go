@@ -19,7 +19,7 @@ func (c *inquiry) deadlines(p *InDockPage, s stay) {
 	c.dockDeadlines(p, s)
 	for _, e := range dossier.All[plan.Inspection](c.d) {
 		b := e.Body
-		if inspected(b) {
+		if c.inspected(b) {
 			continue
 		}
 		due := b.Due
@@ -45,7 +45,10 @@ func (c *inquiry) deadlines(p *InDockPage, s stay) {
 	slices.SortStableFunc(p.Deadlines, func(a, b Notice) int { return cmp.Compare(a.Due, b.Due) })
 }
 
-func inspected(b plan.Inspection) bool { return !b.Done.IsZero() && b.Result != "not done" }
+// inspected tells whether it is done by the day that is looked at.
+func (c *inquiry) inspected(b plan.Inspection) bool {
+	return !b.Done.IsZero() && b.Result != "not done" && !c.later(b.Done)
+}
 
 // daysIn is the docking as calendar.days takes it; ok is false where its first or last day is not known.
 func (c *inquiry) daysIn(s stay) (in network.DaysIn, ok bool) {
@@ -121,10 +124,10 @@ func (c *inquiry) answeredBy(d network.Deadline) bool {
 		switch b := e.Body; {
 		case b.Share != nil:
 			shares++
-			if d.Opens.IsZero() && !inspected(b) && *b.Share <= fifth+1e-9 {
+			if d.Opens.IsZero() && !c.inspected(b) && *b.Share <= fifth+1e-9 {
 				return true // that record stands in the list itself
 			}
-			if !inspected(b) {
+			if !c.inspected(b) {
 				open++
 			}
 		case b.Before != nil && !d.Opens.IsZero() && strings.HasSuffix(d.What, hoursWords(*b.Before)):

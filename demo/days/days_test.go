@@ -61,12 +61,12 @@ type told struct {
 // for alike. What is left is that, less the changes, less what is called. By hand: C1 60 x 68 = 4 080; C2 37 x 1 950 = 72 150; C3 -1 400 x 33 = -46 200 (the
 // forward bottom stays: money released); C4 760 x 33 = 25 080; C5 4 x 5 200 = 20 800. All pots are counted together.
 var story = [Last]told{
-	{heading: "Day 1 of 14 in dock; 13 days are left.", left: 43400, due: []string{"2027-04-10 Bottom gauged", "2027-04-20 Every opening"}},
-	{heading: "Day 2 of 14 in dock; 12 days are left.", left: 43400, due: []string{"2027-04-10 Bottom gauged", "2027-04-20 Every opening"}},
-	{heading: "Day 3 of 14 in dock; 11 days are left.", lit: "trigger-5 worse lit", called: 66000, left: -22600, due: []string{"2027-04-10 Bottom gauged", "2027-04-20 Every opening"}},
-	{heading: "Day 4 of 14 in dock; 10 days are left.", lit: "trigger-4 better lit; trigger-5 worse answered", freed: 60000, changes: 4080, left: 39320, due: []string{"2027-04-11 Tail shafts", "2027-04-20 Every opening"}},
-	{heading: "Day 5 of 14 in dock; 9 days are left.", lit: "trigger-4 better lit; trigger-5 worse answered; trigger-1 worse answered", freed: 60000, changes: 76230, left: -32830, due: []string{"2027-04-11 Tail shafts", "2027-04-20 Every opening"}},
-	{heading: "Day 6 of 14 in dock; 8 days are left.", lit: "trigger-5 worse answered; trigger-4 better answered; trigger-1 worse answered", changes: 30030, left: 13370, due: []string{"2027-04-11 Tail shafts", "2027-04-20 Every opening"}},
+	{heading: "Day 1 of 14 in dock; 13 days are left.", left: 43400, due: []string{"2027-04-11 Bottom gauged", "2027-04-20 Every opening"}},
+	{heading: "Day 2 of 14 in dock; 12 days are left.", left: 43400, due: []string{"2027-04-11 Bottom gauged", "2027-04-20 Every opening"}},
+	{heading: "Day 3 of 14 in dock; 11 days are left.", lit: "trigger-5 worse lit", called: 66000, left: -22600, due: []string{"2027-04-11 Bottom gauged", "2027-04-20 Every opening"}},
+	{heading: "Day 4 of 14 in dock; 10 days are left.", lit: "trigger-4 better lit; trigger-5 worse answered", freed: 60000, changes: 4080, left: 39320, due: []string{"2027-04-12 Tail shafts", "2027-04-20 Every opening"}},
+	{heading: "Day 5 of 14 in dock; 9 days are left.", lit: "trigger-4 better lit; trigger-5 worse answered; trigger-1 worse answered", freed: 60000, changes: 76230, left: -32830, due: []string{"2027-04-12 Tail shafts", "2027-04-20 Every opening"}},
+	{heading: "Day 6 of 14 in dock; 8 days are left.", lit: "trigger-5 worse answered; trigger-4 better answered; trigger-1 worse answered", changes: 30030, left: 13370, due: []string{"2027-04-12 Tail shafts", "2027-04-20 Every opening"}},
 	{heading: "Day 7 of 14 in dock; 7 days are left.", lit: "trigger-8 better lit; trigger-5 worse answered; trigger-4 better answered; trigger-1 worse answered", freed: 70000, changes: 30030, left: 13370, due: []string{"2027-04-20 Every opening"}},
 	{heading: "Day 8 of 14 in dock; 6 days are left.", lit: "trigger-8 better lit; " + answered, freed: 70000, changes: 55110, left: -11710, due: []string{"2027-04-20 Every opening"}},
 	{heading: "Day 9 of 14 in dock; 5 days are left.", lit: "trigger-8 better late; " + answered, freed: 70000, changes: 55110, left: -11710, due: []string{"2027-04-20 Every opening"}},
