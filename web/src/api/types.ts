@@ -968,6 +968,26 @@ export interface components {
             trim: components["schemas"]["AssessFigure"];
             verdict: string;
         };
+        AssessBarRow: {
+            after: string;
+            crews: string;
+            critical: boolean;
+            days: components["schemas"]["AssessFigure"];
+            /** Format: double */
+            finish: number;
+            float: components["schemas"]["AssessFigure"];
+            from: string;
+            id: string;
+            kind: string;
+            /** Format: double */
+            latest: number;
+            name: string;
+            share: components["schemas"]["AssessFigure"];
+            /** Format: double */
+            start: number;
+            state: string;
+            to: string;
+        };
         AssessBearingRow: {
             change: components["schemas"]["AssessFigure"];
             force: components["schemas"]["AssessFigure"];
@@ -1054,6 +1074,28 @@ export interface components {
             where_we_are: string[];
             worst: components["schemas"]["AssessFigure"][];
         };
+        AssessCalendarCase: {
+            /** Format: int64 */
+            good: number;
+            key: string;
+            lanes: components["schemas"]["AssessLane"][];
+            name: string;
+            says: string;
+            signing: components["schemas"]["AssessFigure"];
+            windows: components["schemas"]["AssessYardCase"][];
+        };
+        AssessCalendarPage: {
+            cases: components["schemas"]["AssessCalendarCase"][];
+            cautions: string[];
+            dates: components["schemas"]["AssessDated"][];
+            from: string;
+            heading: string[];
+            lanes: components["schemas"]["AssessLane"][];
+            missing: components["schemas"]["AssessNotice"][];
+            network: components["schemas"]["AssessNetworkPart"];
+            terms: components["schemas"]["AssessFigure"][];
+            to: string;
+        };
         AssessCarriedRow: {
             cost: components["schemas"]["AssessFigure"];
             due: string;
@@ -1065,6 +1107,13 @@ export interface components {
             what: string;
             when: components["schemas"]["AssessFigure"];
             why: string;
+        };
+        AssessChanceRow: {
+            all: components["schemas"]["AssessFigure"];
+            crews: components["schemas"]["AssessFigure"];
+            date: string;
+            simple: components["schemas"]["AssessFigure"];
+            what: string;
         };
         AssessChangeRow: {
             agreed: components["schemas"]["AssessFigure"];
@@ -1179,6 +1228,13 @@ export interface components {
             side: string;
             strake: string;
         };
+        AssessCrewRow: {
+            count: components["schemas"]["AssessFigure"];
+            id: string;
+            kind: string;
+            name: string;
+            takes: string;
+        };
         AssessCriterionRow: {
             area: components["schemas"]["AssessFigure"];
             criterion: string;
@@ -1200,6 +1256,20 @@ export interface components {
             signed: string;
             since: string;
             terms: string;
+        };
+        AssessDated: {
+            id: string;
+            kind: string;
+            note: string;
+            on: string;
+            to: string;
+            what: string;
+        };
+        AssessDayAnswer: {
+            date: string;
+            good: boolean;
+            lacks: string[];
+            what: string[];
         };
         AssessDecidedRow: {
             date: string;
@@ -1775,6 +1845,17 @@ export interface components {
             state: string;
             travel: components["schemas"]["AssessFigure"];
         };
+        AssessGoodDate: {
+            home: string;
+            in: string;
+            leaves: string;
+            lost: components["schemas"]["AssessFigure"];
+            /** Format: int64 */
+            open: number;
+            out: string;
+            sill: string;
+            sill_out: string;
+        };
         AssessGrantRow: {
             earned: components["schemas"]["AssessFigure"];
             name: string;
@@ -1873,6 +1954,16 @@ export interface components {
             /** Format: double */
             used: number | null;
         };
+        AssessLackRow: {
+            /** Format: int64 */
+            alone: number;
+            /** Format: int64 */
+            days: number;
+            /** Format: int64 */
+            of: number;
+            says: string;
+            what: string;
+        };
         AssessLandedRow: {
             /** Format: int64 */
             block: number;
@@ -1897,6 +1988,28 @@ export interface components {
             verdict: string;
             way: string;
             what: string;
+        };
+        AssessLane: {
+            key: string;
+            known: boolean;
+            marks: components["schemas"]["AssessLaneMark"][];
+            name: string;
+            says: string;
+            sheet: string;
+            spans: components["schemas"]["AssessLaneSpan"][];
+        };
+        AssessLaneMark: {
+            date: string;
+            id: string;
+            kind: string;
+            state: string;
+            text: string;
+        };
+        AssessLaneSpan: {
+            from: string;
+            state: string;
+            text: string;
+            to: string;
         };
         AssessLeakRow: {
             date: string;
@@ -2004,6 +2117,18 @@ export interface components {
             mass: components["schemas"]["AssessFigure"];
             to: string;
             what: string;
+        };
+        AssessNetworkPart: {
+            bars: components["schemas"]["AssessBarRow"][];
+            chances: components["schemas"]["AssessChanceRow"][];
+            closes: string;
+            crews: components["schemas"]["AssessCrewRow"][];
+            end: string;
+            figures: components["schemas"]["AssessFigure"][];
+            refused?: components["schemas"]["AssessNotice"];
+            says: string[];
+            start: string;
+            week: string;
         };
         AssessNextPlace: {
             chance: components["schemas"]["AssessFigure"];
@@ -2720,6 +2845,28 @@ export interface components {
             tells: string;
             worth: components["schemas"]["AssessFigure"];
         };
+        AssessYardCase: {
+            chance: components["schemas"]["AssessFigure"];
+            closes: string;
+            days: components["schemas"]["AssessDayAnswer"][];
+            dock: string;
+            dock_id: string;
+            good: components["schemas"]["AssessGoodDate"][];
+            held_until: string;
+            id: string;
+            kind: string;
+            lacks: components["schemas"]["AssessLackRow"][];
+            name: string;
+            opens: string;
+            says: string;
+            sheet: string;
+            short: components["schemas"]["AssessFigure"];
+            state: string;
+            /** Format: int64 */
+            tried: number;
+            unknown: string[];
+            verdict: string;
+        };
         AssessYearPoint: {
             /** Format: double */
             emergency: number;
@@ -2752,6 +2899,7 @@ export interface components {
             zone: string;
         };
         BriefAnswer: {
+            calendar: components["schemas"]["AssessCalendarPage"];
             choices: components["schemas"]["AssessChoicesPage"];
             day: string;
             docking: components["schemas"]["AssessDockingPage"];
