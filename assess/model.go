@@ -33,6 +33,7 @@ var Assumptions = []string{
 	"An emergency docking costs about twice a planned one (common practice); no dock is free at once in a quarter of cases, and she is lost waiting in 5 % of those (from memory).",
 	"A plate first lets water in when 2 mm of its mean thickness are left, since pits go before the mean, and through a hole of 8 mm (from memory). Half of idle underwater valves and blanks let water by after 40 years, at first a hundredth of what the open hole would (from memory).",
 	"A part that has outlived its reckoned life is taken for a better one of its kind (outlook.outlived). A gland whose gap nobody measured passes 5 m³/h without its packing (from memory). Leaks that the pumps take at a quarter of what they give are nursed and send her to no dock.",
+	"Works go on side by side: each keeps her in dock for its share of the plan's days. Where docking and undocking stand among the works, the dock's own first day and day rate are taken to be in them.",
 	"Prices rise 3 % a year; money is discounted at 3.5 % a year; costs of works move together with a correlation of 0.2 (from memory).",
 }
 
@@ -175,6 +176,36 @@ func (c *inquiry) worksOf(m *futures.Model, parts []lifePart) {
 		}
 		m.Works = append(m.Works, w)
 	}
+	c.sideBySide(m)
+}
+
+// sideBySide turns the days that each work takes into the days that it keeps her in dock. Works go on beside each other, so their days do not add up
+// to the stay: where the plan says how long that is, each has its share of it.
+func (c *inquiry) sideBySide(m *futures.Model) {
+	if c.plan.Days == nil {
+		return
+	}
+	sum := 0.0
+	for _, w := range m.Works {
+		if len(c.plan.Works) == 0 || slices.Contains(c.plan.Works, w.ID) {
+			sum += w.Days
+		}
+	}
+	if stay := *c.plan.Days / secondsADay; sum > stay {
+		for i := range m.Works {
+			m.Works[i].Days *= stay / sum
+		}
+	}
+}
+
+// dockIsAWork tells whether docking and undocking stand among the works with a price: the dock's own first day and day rate are then in them.
+func (c *inquiry) dockIsAWork() bool {
+	for _, e := range dossier.All[plan.Work](c.d) {
+		if b := e.Body; b.Group == "docking" && b.Likely != nil && b.State != "dropped" && b.State != "done" && (len(c.plan.Works) == 0 || slices.Contains(c.plan.Works, e.ID)) {
+			return true
+		}
+	}
+	return false
 }
 
 // treats tells whether a work renews a part: it names it, or it is of the part's sort and says nothing narrower.
@@ -248,7 +279,7 @@ func (c *inquiry) dockTerms() futures.DockTerms {
 	if len(t.Windows) > 0 {
 		t.Every = 1 // a yard that offers a window one year is taken to offer its like the next
 	}
-	if e, ok := dossier.Find[plan.Dock](c.d, c.plan.Dock); ok && e.Body.DayRate != nil {
+	if e, ok := dossier.Find[plan.Dock](c.d, c.plan.Dock); ok && e.Body.DayRate != nil && !c.dockIsAWork() {
 		t.DayRate = *e.Body.DayRate
 		if e.Body.FirstDay != nil {
 			t.Fixed = futures.Certain(*e.Body.FirstDay)
