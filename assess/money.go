@@ -23,6 +23,10 @@ type MoneyPage struct {
 	Enough    []EnoughRow   `json:"enough"`
 	Signing   *Figure       `json:"signing,omitempty"`    // when the plan can be signed
 	SigningIf *Figure       `json:"signing_if,omitempty"` // if what is applied for is granted, and the conditions of pledges are met
+	SignBands []SignBand    `json:"sign_bands"`           // the two drawn on one scale
+	Outside   *OutsideView  `json:"outside,omitempty"`    // what happened to others, beside the own estimate and never mixed into it
+	Next      *NextDocking  `json:"next,omitempty"`       // saving for the docking after this one
+	Turns     []TurnRow     `json:"turns"`                // quantities at which two bids change places
 	Short     string        `json:"short"`                // why the money of today pays for no docking at all
 	Scope     []ScopeRow    `json:"scope"`                // the works, those that the money of today pays for first
 	Ladder    []RungRow     `json:"ladder"`               // what is paid for as the money grows
@@ -44,14 +48,17 @@ type MoneyPage struct {
 // moneyPage takes the pages made so far, as the worth of a work lies in the parts it treats.
 func (c *inquiry) moneyPage(b *Brief) MoneyPage {
 	p := MoneyPage{Heading: []string{}, Account: []Figure{}, Pots: []PotRow{}, Pledges: []PledgeRow{}, Grants: []GrantRow{}, Flow: []FlowRow{},
-		Estimate: []Figure{}, Lines: []EstimateRow{}, Sign: []Figure{}, Enough: []EnoughRow{}, Scope: []ScopeRow{}, Ladder: []RungRow{}, Gifts: []GiftRow{}, Bids: []BidRow{}, BidNotes: []Notice{}, Missing: []Notice{}}
+		Estimate: []Figure{}, Lines: []EstimateRow{}, Sign: []Figure{}, Enough: []EnoughRow{}, Scope: []ScopeRow{}, Ladder: []RungRow{}, Gifts: []GiftRow{}, Bids: []BidRow{}, SignBands: []SignBand{}, Turns: []TurnRow{}, BidNotes: []Notice{}, Missing: []Notice{}}
 	c.account(&p)
 	c.planEstimate(&p)
 	c.sign(&p)
 	c.scope(&p, b)
 	c.bids(&p)
+	c.outside(&p)
+	c.nextDocking(&p)
 	c.moneyHead(&p)
 	c.ranking(&p)
+	c.oneTable(&p)
 	c.inCurrency(&p)
 	return p
 }

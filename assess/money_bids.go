@@ -20,6 +20,7 @@ type BidRow struct {
 	Written   Figure `json:"total_as_written"`
 	Evaluated Figure `json:"evaluated"` // on one footing with the others
 	Sure      Figure `json:"p80"`
+	Lowest    Figure `json:"chance_lowest"`
 	Filled    int    `json:"filled"` // lines that the own estimate fills
 	Lump      Figure `json:"lump"`
 	DayRate   Figure `json:"day_rate"`

@@ -45,21 +45,25 @@ func (c *inquiry) evaluate(p *MoneyPage, r *BidRow, e dossier.Entry[plan.Bid]) {
 
 func (c *inquiry) bidLines(f *footing, e dossier.Entry[plan.Bid]) {
 	for _, l := range dossier.All[plan.BidLine](c.d) {
-		if l.Body.Bid != e.ID {
-			continue
+		if l.Body.Bid == e.ID {
+			c.oneLine(f, e.Body, l)
 		}
-		name := cmp.Or(l.Body.Item+" "+l.Body.Description, l.ID)
-		switch {
-		case l.Body.Entry == "included", coveredByExclusion(e.Body, l.Body):
-		case l.Body.Entry == "by owner" || blankLine(l.Body):
-			c.fill(f, name, l.Body)
-		case l.Body.UnitRate != nil && l.Body.Quantity != nil:
-			f.in.Lines = append(f.in.Lines, c.asUncertain(name, *l.Body.UnitRate**l.Body.Quantity, l.Body))
-		case l.Body.Extension != nil:
-			f.in.Lines = append(f.in.Lines, estimate.Line{Name: name, Likely: l.Body.Extension, Kind: "fixed", Share: 1})
-		default:
-			c.fill(f, name, l.Body)
-		}
+	}
+}
+
+// oneLine adds a line of a bid as it counts.
+func (c *inquiry) oneLine(f *footing, b plan.Bid, l dossier.Entry[plan.BidLine]) {
+	name := cmp.Or(l.Body.Item+" "+l.Body.Description, l.ID)
+	switch {
+	case l.Body.Entry == "included", coveredByExclusion(b, l.Body):
+	case l.Body.Entry == "by owner" || blankLine(l.Body):
+		c.fill(f, name, l.Body)
+	case l.Body.UnitRate != nil && l.Body.Quantity != nil:
+		f.in.Lines = append(f.in.Lines, c.asUncertain(name, *l.Body.UnitRate**l.Body.Quantity, l.Body))
+	case l.Body.Extension != nil:
+		f.in.Lines = append(f.in.Lines, estimate.Line{Name: name, Likely: l.Body.Extension, Kind: "fixed", Share: 1})
+	default:
+		c.fill(f, name, l.Body)
 	}
 }
 

@@ -46,7 +46,9 @@ func (c *inquiry) sign(p *MoneyPage) {
 	for _, e := range out.Enough {
 		p.Enough = append(p.Enough, EnoughRow{Scope: e.Scope, Chance: cell("chance", "chance that it is enough", e.Chance, "%"), Needed: cell("needed", "sum to sign it with", e.Needed, "money"), Lacking: cell("lacking", "still lacking", e.Lacking, "money")})
 	}
-	p.Signing = c.signingDate(sheet, out)
+	if p.Signing = c.signingDate(sheet, out); p.Signing != nil {
+		p.SignBands = append(p.SignBands, c.signBand(p.Signing, out.Signing))
+	}
 	c.signIf(p, in)
 	for _, w := range out.Warnings {
 		p.Missing = append(p.Missing, Notice{What: sentence(w), Kind: "pot", Page: "money"})
@@ -190,6 +192,7 @@ func (c *inquiry) signIf(p *MoneyPage, in money.SignIn) {
 	if sheet, out, err := work(c.book, money.Sign, "if-granted", "what could be signed for if everything hoped for comes", in, hopedGiven()); err == nil {
 		if p.SigningIf = c.signingDate(sheet, out); p.SigningIf != nil {
 			p.SigningIf.Key, p.SigningIf.Label = "signing_if", "if what is applied for is granted, every condition met, and a loan bridges the bills until the grant pays"
+			p.SignBands = append(p.SignBands, c.signBand(p.SigningIf, out.Signing))
 		}
 	}
 }
@@ -251,7 +254,31 @@ func (c *inquiry) signingDate(sheet calc.Sheet, out money.SignOut) *Figure {
 		f.Text = s.P10.Words() + " to " + late
 	}
 	f.Note = "one in ten before the first, eight in ten before the last; from the giving so far"
+	if !s.P50.IsZero() {
+		f.Note = "one in ten before the first, even odds by " + s.P50.Words() + ", eight in ten before the last; from the giving so far"
+	}
 	return &f
+}
+
+// SignBand is when a plan can be signed, as years: with one chance in ten, even odds, and eight in ten. A year is absent where the giving never reaches it.
+type SignBand struct {
+	Label string   `json:"label"`
+	P10   *float64 `json:"p10,omitempty"`
+	P50   *float64 `json:"p50,omitempty"`
+	P80   *float64 `json:"p80,omitempty"`
+	Text  string   `json:"text"`
+	Note  string   `json:"note"`
+	Sheet string   `json:"sheet"`
+}
+
+func (c *inquiry) signBand(f *Figure, s *money.SigningAt) SignBand {
+	at := func(d quantity.Date) *float64 {
+		if d.IsZero() {
+			return nil
+		}
+		return new(round(d.DecimalYear()))
+	}
+	return SignBand{f.Label, at(s.P10), at(s.P50), at(s.P80), f.Text, f.Note, f.Sheet}
 }
 
 func signGiven() map[string]field.Given {

@@ -159,3 +159,64 @@ func TestBidsAreReadWithTheirFaults(t *testing.T) {
 		t.Errorf("%+v\n%+v", r, b.Money.BidNotes)
 	}
 }
+
+// The outside view stands beside the inside view and is not mixed into it: the middle growth of 1.0, 1.5 and 2.0 is 1.5, that of eight in ten 2.0.
+func TestOthersStandBesideTheEstimate(t *testing.T) {
+	d := dossier.New()
+	put(t, d, "w", plan.Work{Name: "Steel", Low: new(80000.0), Likely: new(100000.0), High: new(130000.0)})
+	alone := brief(t, d, "2026-05-01").Money
+	for id, out := range map[string]float64{"o1": 100, "o2": 150, "o3": 200} {
+		put(t, d, id, plan.OtherDocking{Name: "another", Estimate: new(100.0), Outcome: new(out)})
+	}
+	m := brief(t, d, "2026-05-01").Money
+	if m.Outside == nil || len(m.Outside.Rows) != 2 || len(m.Outside.Cases) != 3 {
+		t.Fatalf("%+v", m.Outside)
+	}
+	if even, sure := m.Outside.Rows[0], m.Outside.Rows[1]; math.Abs(*even.Outside.Value-150000) > 1 || math.Abs(*sure.Outside.Value-200000) > 1 || *sure.Inside.Value >= 130000 {
+		t.Errorf("even odds %+v, sure %+v", even, sure)
+	}
+	if got, want := number(t, m.Estimate, "p80"), number(t, alone.Estimate, "p80"); got != want {
+		t.Errorf("what happened to others moves the own estimate from %v to %v", want, got)
+	}
+}
+
+// Yard A 900 000 and 18 a pound, yard B 760 000 and 25 a pound: they cost the same at 140 000/7 = 20 000 lb; below it B is cheaper.
+func TestBidsChangePlacesWithTheQuantity(t *testing.T) {
+	d := dossier.New()
+	put(t, d, "w", plan.Work{Name: "Steel", Quantity: new(15000.0), QuantityLow: new(10000.0), QuantityTop: new(30000.0), Low: new(1.0), Likely: new(2.0), High: new(3.0)})
+	put(t, d, "a", plan.Bid{Yard: "yard A", Lump: new(900000.0)})
+	put(t, d, "b", plan.Bid{Yard: "yard B", Lump: new(760000.0)})
+	put(t, d, "la", plan.BidLine{Bid: "a", Work: "w", Per: "lb", Quantity: new(15000.0), UnitRate: new(18.0)})
+	put(t, d, "lb", plan.BidLine{Bid: "b", Work: "w", Per: "lb", Quantity: new(15000.0), UnitRate: new(25.0)})
+	m := brief(t, d, "2026-05-01").Money
+	if len(m.Turns) != 1 || math.Abs(*m.Turns[0].At.Value-20000) > 1e-6 || m.Turns[0].Below != "yard B" || !m.Turns[0].Within {
+		t.Fatalf("%+v", m.Turns)
+	}
+	// A triangle of 10 000, 15 000, 30 000 lies below 20 000 with the chance 1 - 10 000^2/(20 000 * 15 000) = 2/3.
+	for _, b := range m.Bids {
+		want := map[string]float64{"yard A": 1.0 / 3, "yard B": 2.0 / 3}[b.Yard]
+		if math.Abs(*b.Lowest.Value/100-want) > 2e-3 {
+			t.Errorf("%s ends as the lowest in %v, the triangle says %v", b.Yard, *b.Lowest.Value, want)
+		}
+	}
+}
+
+// One life of 12 years, no spread of cost: 0.03 a year on 100 000 over twelve years, 2 % interest: 142 576 x 0.02/(1.02^12 - 1) = 10 630 a year, with the
+// life itself as the middle of a triangle from 8.4 to 16.8.
+func TestSavingForTheNextDocking(t *testing.T) {
+	d := dossier.New()
+	put(t, d, "m", plan.Matter{Name: "Coating"})
+	put(t, d, "k", plan.Course{Matter: "m", Name: "Full", CostLikely: new(100000.0), LifeAdded: new(12.0)})
+	put(t, d, "s", plan.Scheme{Name: "s", Standing: new(true), Courses: []string{"k"}, Date: date(t, "2027-05-01")})
+	m := brief(t, d, "2026-05-01").Money
+	if m.Next == nil {
+		t.Fatalf("%+v", m.Missing)
+	}
+	due := m.Next.Figures[0]
+	if math.Abs(*due.P50-(2027.33+12.3)) > 0.4 || len(m.Next.First) != 1 || math.Abs(*m.Next.First[0].First.Value-100) > 1e-9 {
+		t.Errorf("due %+v, first %+v", due, m.Next.First)
+	}
+	if y := number(t, m.Next.Figures, "yearly_p50"); y < 9000 || y > 12000 {
+		t.Errorf("yearly %v", y)
+	}
+}

@@ -194,11 +194,27 @@ func (out *SignOut) warn(in SignIn) {
 		say("no reserve is kept: a ship in dock must be able to pay for undocking, the tow home and mooring again")
 	}
 	if out.Cash < out.Promise && out.Own > 0 {
-		say("%.2f of the grants come only after the bills: without a loan to bridge it the cash allows less than the promises", out.Promise-max(out.Cash, 0))
+		say("%s", out.late(in))
 	}
 	if out.Signing != nil && out.Signing.P80.IsZero() {
 		say("in %.0f of 100 futures the wanted scope can't be signed for within %.3g years", 100*(1-out.Signing.Within), in.Horizon)
 	}
+}
+
+// late says what comes only after the bills, and whose lateness it is.
+func (out *SignOut) late(in SignIn) string {
+	late := out.Promise - max(out.Cash, 0)
+	grants := max(out.Matched-(out.Cash-(out.Own-in.Late+in.Bridge)), 0)
+	what := ""
+	switch {
+	case in.Late > 0 && grants > 0:
+		what = fmt.Sprintf("%.0f, of grants paid in arrears and of pledges that fall due later, comes only after the bills", late)
+	case in.Late > 0:
+		what = fmt.Sprintf("%.0f of the pledges falls due only after the bills", late)
+	default:
+		what = fmt.Sprintf("%.0f of the grants comes only after the bills", late)
+	}
+	return what + ": without a loan to bridge it the cash allows less than the promises"
 }
 
 func signSteps(in SignIn, out SignOut) []calc.Step {

@@ -207,3 +207,18 @@ func ExampleSign() {
 	fmt.Printf("free to sign %.0f; enough for the %s with chance %.2f\n", out.Free, out.Enough[0].Scope, out.Enough[0].Chance)
 	// Output: free to sign 840000; enough for the underwater hull with chance 0.46
 }
+
+// The warning names what is late: pledges that fall due after the bills are not grants.
+func TestLatenessIsNamed(t *testing.T) {
+	for want, in := range map[string]SignIn{
+		"40000 of the pledges falls due only after the bills":                                             {InHand: 100000, Pledges: 40000, Late: 40000},
+		"50000 of the grants comes only after the bills":                                                  {InHand: 100000, Grants: []OpenGrant{{Name: "g", Cap: 50000, Match: 1, Arrears: true, Claims: 1}}},
+		"90000, of grants paid in arrears and of pledges that fall due later, comes only after the bills": {InHand: 100000, Pledges: 40000, Late: 40000, Grants: []OpenGrant{{Name: "g", Cap: 50000, Match: 1, Arrears: true, Claims: 1}}},
+	} {
+		in.Horizon, in.Sure, in.Reserve = 15, 0.8, 1000
+		out, err := Sign.Fn(in)
+		if err != nil || !strings.Contains(strings.Join(out.Warnings, " "), want) {
+			t.Errorf("want %q: %v, %v", want, out.Warnings, err)
+		}
+	}
+}

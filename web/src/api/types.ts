@@ -1020,6 +1020,7 @@ export interface components {
         AssessBidRow: {
             /** Format: int64 */
             blanks: number;
+            chance_lowest: components["schemas"]["AssessFigure"];
             day_rate: components["schemas"]["AssessFigure"];
             days: components["schemas"]["AssessFigure"];
             evaluated: components["schemas"]["AssessFigure"];
@@ -1108,12 +1109,24 @@ export interface components {
             when: components["schemas"]["AssessFigure"];
             why: string;
         };
+<<<<<<< HEAD
         AssessChanceRow: {
             all: components["schemas"]["AssessFigure"];
             crews: components["schemas"]["AssessFigure"];
             date: string;
             simple: components["schemas"]["AssessFigure"];
             what: string;
+=======
+        AssessCaseRow: {
+            days: components["schemas"]["AssessFigure"];
+            growth: components["schemas"]["AssessFigure"];
+            id: string;
+            likeness: components["schemas"]["AssessFigure"];
+            name: string;
+            source: string;
+            surveyed: string;
+            year: string;
+>>>>>>> cae0374 (money: outside view, bids on the same quantities, saving for the next docking, bands of the signing date)
         };
         AssessChangeRow: {
             agreed: components["schemas"]["AssessFigure"];
@@ -2026,6 +2039,13 @@ export interface components {
             end: string;
             start: string;
         };
+        AssessLifeRow: {
+            first: components["schemas"]["AssessFigure"];
+            holds: components["schemas"]["AssessFigure"];
+            id: string;
+            kind: string;
+            what: string;
+        };
         AssessLitRow: {
             answer_by: string;
             days: components["schemas"]["AssessFigure"];
@@ -2104,13 +2124,17 @@ export interface components {
             ladder: components["schemas"]["AssessRungRow"][];
             lines: components["schemas"]["AssessEstimateRow"][];
             missing: components["schemas"]["AssessNotice"][];
+            next?: components["schemas"]["AssessNextDocking"];
+            outside?: components["schemas"]["AssessOutsideView"];
             pledges: components["schemas"]["AssessPledgeRow"][];
             pots: components["schemas"]["AssessPotRow"][];
             scope: components["schemas"]["AssessScopeRow"][];
             short: string;
             sign: components["schemas"]["AssessFigure"][];
+            sign_bands: components["schemas"]["AssessSignBand"][];
             signing?: components["schemas"]["AssessFigure"];
             signing_if?: components["schemas"]["AssessFigure"];
+            turns: components["schemas"]["AssessTurnRow"][];
         };
         AssessMoveRow: {
             from: string;
@@ -2118,6 +2142,7 @@ export interface components {
             to: string;
             what: string;
         };
+<<<<<<< HEAD
         AssessNetworkPart: {
             bars: components["schemas"]["AssessBarRow"][];
             chances: components["schemas"]["AssessChanceRow"][];
@@ -2129,6 +2154,12 @@ export interface components {
             says: string[];
             start: string;
             week: string;
+=======
+        AssessNextDocking: {
+            figures: components["schemas"]["AssessFigure"][];
+            lives: components["schemas"]["AssessLifeRow"][];
+            says: string[];
+>>>>>>> cae0374 (money: outside view, bids on the same quantities, saving for the next docking, bands of the signing date)
         };
         AssessNextPlace: {
             chance: components["schemas"]["AssessFigure"];
@@ -2186,6 +2217,12 @@ export interface components {
             water: components["schemas"]["AssessFigure"];
             what: string;
             when: components["schemas"]["AssessFigure"];
+        };
+        AssessOutsideView: {
+            cases: components["schemas"]["AssessCaseRow"][];
+            figures: components["schemas"]["AssessFigure"][];
+            rows: components["schemas"]["AssessViewRow"][];
+            says: string[];
         };
         AssessPaintRow: {
             from: string;
@@ -2585,6 +2622,18 @@ export interface components {
             verdict: string;
             wind: components["schemas"]["AssessFigure"];
         };
+        AssessSignBand: {
+            label: string;
+            note: string;
+            /** Format: double */
+            p10?: number;
+            /** Format: double */
+            p50?: number;
+            /** Format: double */
+            p80?: number;
+            sheet: string;
+            text: string;
+        };
         AssessStandingPage: {
             anodes: components["schemas"]["AssessAnodeRow"][];
             coatings: components["schemas"]["AssessCoatingRow"][];
@@ -2694,6 +2743,14 @@ export interface components {
             tested: boolean;
             was?: components["schemas"]["AssessFigure"];
         };
+        AssessTurnRow: {
+            at: components["schemas"]["AssessFigure"];
+            cheaper_above: string;
+            cheaper_below: string;
+            expected: components["schemas"]["AssessFigure"];
+            item: string;
+            within: boolean;
+        };
         AssessUnderDay: {
             day: string;
             /** Format: double */
@@ -2715,6 +2772,11 @@ export interface components {
             snapshot: string;
             state: string;
             title: string;
+        };
+        AssessViewRow: {
+            inside: components["schemas"]["AssessFigure"];
+            outside: components["schemas"]["AssessFigure"];
+            what: string;
         };
         AssessVoiceRow: {
             accepts: string;
