@@ -117,7 +117,7 @@ func (c *inquiry) planItems(p *MoneyPage) []estimateItem {
 		p.Missing = append(p.Missing, Notice{What: count(unpriced, "work of the plan has", "works of the plan have") + " no price: the estimate is too low.", Do: "Give low, likely and high, or a quantity and a rate.", Kind: "work", Page: "money", Worry: 1})
 	}
 	if bare > 0 {
-		p.Missing = append(p.Missing, Notice{What: count(bare, "work has", "works have") + " a price without a range and is taken as certain.", Do: "Give low and high as well.", Kind: "work", Page: "money", Worry: 1})
+		p.Missing = append(p.Missing, Notice{What: count(bare, "work has a price without a range and is", "works have a price without a range and are") + " taken as certain.", Do: "Give low and high as well.", Kind: "work", Page: "money", Worry: 1})
 	}
 	return items
 }
