@@ -1109,14 +1109,6 @@ export interface components {
             when: components["schemas"]["AssessFigure"];
             why: string;
         };
-<<<<<<< HEAD
-        AssessChanceRow: {
-            all: components["schemas"]["AssessFigure"];
-            crews: components["schemas"]["AssessFigure"];
-            date: string;
-            simple: components["schemas"]["AssessFigure"];
-            what: string;
-=======
         AssessCaseRow: {
             days: components["schemas"]["AssessFigure"];
             growth: components["schemas"]["AssessFigure"];
@@ -1126,7 +1118,13 @@ export interface components {
             source: string;
             surveyed: string;
             year: string;
->>>>>>> cae0374 (money: outside view, bids on the same quantities, saving for the next docking, bands of the signing date)
+        };
+        AssessChanceRow: {
+            all: components["schemas"]["AssessFigure"];
+            crews: components["schemas"]["AssessFigure"];
+            date: string;
+            simple: components["schemas"]["AssessFigure"];
+            what: string;
         };
         AssessChangeRow: {
             agreed: components["schemas"]["AssessFigure"];
@@ -2142,7 +2140,6 @@ export interface components {
             to: string;
             what: string;
         };
-<<<<<<< HEAD
         AssessNetworkPart: {
             bars: components["schemas"]["AssessBarRow"][];
             chances: components["schemas"]["AssessChanceRow"][];
@@ -2154,12 +2151,11 @@ export interface components {
             says: string[];
             start: string;
             week: string;
-=======
+        };
         AssessNextDocking: {
             figures: components["schemas"]["AssessFigure"][];
             lives: components["schemas"]["AssessLifeRow"][];
             says: string[];
->>>>>>> cae0374 (money: outside view, bids on the same quantities, saving for the next docking, bands of the signing date)
         };
         AssessNextPlace: {
             chance: components["schemas"]["AssessFigure"];
