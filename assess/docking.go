@@ -35,8 +35,10 @@ func (c *inquiry) dockingPage() DockingPage {
 		p.Missing = append(p.Missing, missing...)
 		p.Heading = append(p.Heading, "Whether she can be docked can't be told yet: "+missing[0].What)
 	}
+	p.Missing = append(p.Missing, c.formDoubts()...)
 	if state != nil {
 		p.Afloat = state.figures
+		p.Missing = append(p.Missing, state.saltDoubt()...)
 	}
 	for _, e := range dossier.All[plan.Dock](c.d) {
 		c.dock(&p, e, state)
@@ -54,6 +56,7 @@ func (c *inquiry) dockingPage() DockingPage {
 // dock works all that is asked of one dock.
 func (c *inquiry) dock(p *DockingPage, e dossier.Entry[plan.Dock], s *afloatState) {
 	row := c.dockRow(e, s)
+	p.Missing = append(p.Missing, c.tideDoubt(e)...)
 	if s == nil {
 		p.Docks = append(p.Docks, row)
 		return

@@ -87,7 +87,9 @@ func (row *BallastRow) beside(c *inquiry, e dossier.Entry[plan.Dock], s, then *a
 		f.Sheet = sheet
 		return f
 	}
-	both := func(what string, before, after Figure) { row.Beside = append(row.Beside, BesideRow{what, before, after}) }
+	both := func(what string, before, after Figure) {
+		row.Beside = append(row.Beside, BesideRow{what, before, after})
+	}
 	both("draft forward, coming in", draft("draft_fwd", "draft forward", s.fwd, s.sheet.ID), row.DraftFwd)
 	both("draft aft, coming in", draft("draft_aft", "draft aft", s.aft, s.sheet.ID), row.DraftAft)
 	both("trim by the stern", draft("trim", "trim by the stern", s.aft-s.fwd, s.sheet.ID), draft("trim", "trim by the stern", then.aft-then.fwd, then.sheet.ID))

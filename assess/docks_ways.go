@@ -8,6 +8,7 @@ import (
 	"oakum/dossier"
 	"oakum/field"
 	"oakum/formula/afloat"
+	"oakum/formula/flooding"
 	"oakum/quantity"
 	"oakum/ship"
 )
@@ -23,7 +24,12 @@ type FloodWay struct {
 	Size  string `json:"size"`
 	Open  bool   `json:"open"` // as its record has it; unknown counts as open
 	State string `json:"state"`
+
+	Passes Figure `json:"passes"` // as it stands, with overSill of water over its sill and none beyond
 }
+
+// overSill is the depth of water over a sill, m, that an opening is rated at.
+const overSill = 0.3
 
 // FloodNext is a space that the water runs on into.
 type FloodNext struct {
@@ -70,9 +76,30 @@ func (c *inquiry) floodWays() []FloodWay {
 		case b.State == "shut but leaks":
 			row.State += ", gap of " + quantity.Format(*b.LeakArea, "cm2", -1)
 		}
+		row.Passes = c.passes(e)
 		list = append(list, row)
 	}
 	return list
+}
+
+// passes is what an opening lets through as it stands.
+func (c *inquiry) passes(e dossier.Entry[ship.Passage]) Figure {
+	label := fmt.Sprintf("passes with %.1f m of water over its sill", overSill)
+	k, ok := passing(e.Body, standsOpen(e.Body))
+	switch {
+	case e.Body.State == "shut and tight":
+		return known("passes", label, 0, "m3/h", basisOf(e.Head, field.Documented), "shut and tight").of("passage", e.ID)
+	case !ok:
+		return unknown("passes", label, "sill or size are not entered").of("passage", e.ID)
+	}
+	in := flooding.Sill.New()
+	in.From, in.To, in.Sill, in.Width, in.Height, in.Area = k.Sill+overSill, k.Sill, k.Sill, k.Width, k.Height, k.Area
+	sheet, _, err := work(c.book, flooding.Sill, e.ID, e.Body.Name, in, map[string]field.Given{"sill": how(basisOf(e.Head, field.Documented), e.BasisNote), "level_from": how(field.Assumed, "0.3 m over the sill"), "level_to": how(field.Assumed, "at the sill"),
+		"width": how(basisOf(e.Head, field.Documented), e.BasisNote), "area": how(basisOf(e.Head, field.Documented), e.BasisNote), "discharge_coefficient": how(field.Assumed, "a sharp edge")})
+	if err != nil {
+		return unknown("passes", label, err.Error()).of("passage", e.ID)
+	}
+	return result(sheet, "flow_per_hour", label).of("passage", e.ID)
 }
 
 func sizeWords(b ship.Passage) string {

@@ -47,6 +47,9 @@ func (c *inquiry) floating() (*afloatState, []Notice) {
 	if !c.newestRound(s) {
 		return nil, []Notice{{What: "No round of the draft marks is entered.", Do: "Read the marks fore and aft, both sides, and enter them with the place of the marks.", Kind: "draft", Page: "standing", Worry: 1}}
 	}
+	if why := c.roundDoubt(s, h); why != "" {
+		return nil, []Notice{{What: why, Do: "Correct the round: a figure read wrong, a comma lost, or the wrong unit.", Kind: "draft", ID: s.round.ID, Page: "docking", Worry: 2}}
+	}
 	if err = c.draftSurvey(s); err != nil {
 		return nil, []Notice{{What: "The marks can't be worked: " + err.Error(), Kind: "draft", ID: s.round.ID, Page: "docking", Worry: 1}}
 	}

@@ -12,7 +12,6 @@ import (
 // byHand are the methods that no figure of the brief comes from, each with the reason: they are worked on the page Sheets, or when somebody asks.
 var byHand = map[string]string{
 	"afloat.curves":         "a table of hydrostatics for a naval architect: asked for, as a whole, on Sheets",
-	"afloat.equilibrium":    "the brief finds her drafts on her own hull; by hand it takes any",
 	"afloat.righting":       "the curve of righting arms is for the naval architect's own check",
 	"afloat.free-surface":   "the tanks' free surface enters through her hull form; by hand for a tank of simple shape",
 	"afloat.flooding":       "worked when the Docking page is asked for spaces open to the sea",

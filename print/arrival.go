@@ -24,7 +24,7 @@ var arrival = Paper{
 		d.Text("This is the condition in which " + b.Name + " lay on the day named at the foot, as her records have it. She will arrive in it, but for what is written in below. The marks are read again, and this letter signed again, on the day.")
 		d.Heading("How she floats")
 		r.figures(d, b.Docking.Afloat)
-		landings(d, b, &r)
+		landings(d, b.Docking, &r)
 		d.Heading("Tanks and bilges")
 		tanksOnRecord(d, b)
 		weightRegister(d, b, &r)
@@ -34,6 +34,7 @@ var arrival = Paper{
 		d.Heading("Nobody has looked here: unknown, not sound")
 		notices(d, b.Standing.NeverSeen, "Where")
 		r.list(d, b)
+		d.Keep(80)
 		d.Sign(page.Signer{Who: "Keeper", For: "this is how she will arrive"}, page.Signer{Who: "Dockmaster", For: "received"}, page.Signer{Who: "Naval architect", For: "received; the docking calculation is checked against it"})
 	},
 }

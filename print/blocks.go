@@ -6,15 +6,15 @@ import (
 )
 
 // blockLoads prints what the keel blocks and the side blocks carry, dock by dock.
-func blockLoads(d *page.Document, b *assess.Brief, r *references) {
-	for _, row := range b.Docking.Blocks {
+func blockLoads(d *page.Document, p assess.DockingPage, r *references) {
+	for _, row := range p.Blocks {
 		d.Heading("Keel blocks at " + row.Name)
 		d.Strong(sentence(row.Reason))
 		d.Text(sentence(row.Change))
 		blockChart(d, row)
 		r.figures(d, said(row.Aft, row.Fwd, row.Limit, row.Peak, row.Line, row.Used))
 	}
-	for _, row := range b.Docking.Side {
+	for _, row := range p.Side {
 		d.Heading("Side blocks at " + row.Name)
 		d.Strong(sentence(row.Reason))
 		d.Text(sentence(row.Change))
@@ -43,18 +43,46 @@ func blockChart(d *page.Document, row assess.BlockRow) {
 }
 
 // ballast prints the least that must be moved to meet what each dock wants.
-func ballast(d *page.Document, b *assess.Brief, r *references) {
-	for _, row := range b.Docking.Ballast {
+func ballast(d *page.Document, p assess.DockingPage, r *references) {
+	for _, row := range p.Ballast {
 		d.Heading("Ballast for " + row.Name + ": " + row.Verdict)
-		d.Text(sentences(row.Reason, row.Again))
+		d.Text(sentences(row.Reason))
+		if len(row.Beside) == 0 {
+			d.Text(sentences(row.Again))
+		}
 		t := page.Table{Columns: []page.Column{{Head: "Do", Face: page.Bold}, {Head: "From", Share: 1}, {Head: "To", Share: 1}, {Head: "Mass", Right: true}}}
 		for _, m := range row.Moves {
 			t.Rows = append(t.Rows, []string{m.What, m.From, m.To, m.Mass.Text})
 		}
 		if len(t.Rows) > 0 {
 			d.Table(keep(t))
-			r.figures(d, said(row.Moved, row.Trim, row.List, row.LineAft, row.LineFwd, row.GM))
+			if len(row.Beside) == 0 {
+				r.figures(d, said(row.Moved, row.Trim, row.List, row.LineAft, row.LineFwd, row.GM))
+			}
+			beside(d, row, r)
 		}
+	}
+}
+
+// beside sets the ship as she lies and the ship with the ballast moved in two columns.
+func beside(d *page.Document, row assess.BallastRow, r *references) {
+	if len(row.Beside) == 0 {
+		return
+	}
+	t := page.Table{Columns: []page.Column{{Head: "What", Share: 1}, {Head: "As she lies"}, {Head: "With the ballast moved", Face: page.Bold}, {Head: "Worked on"}}}
+	for _, x := range row.Beside {
+		before := x.Before.Text
+		if w := worry(x.Before.Worry); w != "" {
+			before += " " + w
+		}
+		t.Rows = append(t.Rows, []string{x.What, before, x.After.Text, words(", ", r.mark(x.Before.Sheet), r.mark(x.After.Sheet))})
+	}
+	d.Table(keep(t))
+	for _, l := range row.Landing {
+		d.Text(sentence(l.What + ", ballast moved: " + l.Verdict))
+	}
+	if row.Blocks != nil {
+		d.Text(sentence("Keel blocks, ballast moved: " + row.Blocks.Reason))
 	}
 }
 

@@ -22,22 +22,32 @@ var dockmaster = Paper{
 		var r references
 		d.Cautions(b.Docking.Cautions)
 		answers(d, b)
+		dockSummary(d, b)
 		d.Heading("The ship")
+		onBlocks(d, b, b.Docking)
 		r.figures(d, b.Ship.Particulars)
+		projections(d, b)
+		readAt(d, b)
 		d.Heading("How she will come")
 		d.Note("As she floats on the day of this paper. Read the marks again on the morning of the docking and write them in.")
 		r.figures(d, b.Docking.Afloat)
 		d.Grid(page.Grid{Columns: []page.Box{{Head: "On the day", Width: 3}, {Head: "forward", Width: 2}, {Head: "amidships", Width: 2}, {Head: "aft", Width: 2}, {Head: "list", Width: 2}, {Head: "who read it, hour", Width: 3}},
 			Rows: [][]string{{"port"}, {"starboard"}}})
-		docks(d, b, &r)
-		landings(d, b, &r)
-		blockLoads(d, b, &r)
-		ballast(d, b, &r)
+		hydrostatics(d, b)
+		for _, k := range b.Docking.Docks {
+			one := atDock(b.Docking, k.ID)
+			docks(d, one, &r)
+			landings(d, one, &r)
+			blockLoads(d, one, &r)
+			ballast(d, one, &r)
+		}
+		tanksAllowed(d, b)
 		keepClear(d, b)
 		hazards(d, b)
 		weightsLeft(d, b)
 		tanks(d)
 		r.list(d, b)
+		d.Keep(55)
 		d.Sign(page.Signer{Who: "Keeper", For: "the records say this"}, page.Signer{Who: "Dockmaster", For: "received; his own calculation governs"})
 	},
 }

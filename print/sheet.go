@@ -1,6 +1,7 @@
 package print
 
 import (
+	"fmt"
 	"io"
 
 	"oakum/assess"
@@ -49,12 +50,16 @@ func signatures(d *page.Document, list []assess.ReviewRow) {
 	}
 }
 
-// sheetPart is a sheet as part of a longer paper.
-func sheetPart(d *page.Document, s calc.Sheet) {
-	d.Say(s.Title, page.Bold, page.TitleSize-3)
+// sheetPart is a sheet as part of a longer paper, under its number there. The paper opened with the cautions and closes with the sources; what the working
+// takes in base units stands on the sheet's own paper.
+func sheetPart(d *page.Document, s calc.Sheet, number int) {
+	d.Space(6)
+	d.Keep(90)
+	d.Say(fmt.Sprintf("Sheet %d. %s", number, s.Title), page.Bold, page.TitleSize-3)
 	d.Note(words(", ", s.Subject, s.ID))
-	d.Cautions(s.Cautions)
-	sheetBody(d, s, mostRows)
+	d.Text(s.About)
+	sheetNumbers(d, s, mostRows)
+	d.Note("Holds: " + s.Holds + " Accuracy: " + s.Accuracy)
 }
 
 // mostRows of a table stand in a paper of many sheets.
@@ -62,6 +67,16 @@ const mostRows = 25
 
 func sheetBody(d *page.Document, s calc.Sheet, most int) {
 	d.Text(s.About)
+	sheetNumbers(d, s, most)
+	d.Heading("How far to trust it")
+	d.Text("Holds: " + s.Holds)
+	d.Text("Accuracy: " + s.Accuracy)
+	d.Subheading("Sources")
+	d.ListOf(s.Sources, page.CellSize)
+}
+
+// sheetNumbers are what came out, what went in and the working.
+func sheetNumbers(d *page.Document, s calc.Sheet, most int) {
 	if len(s.Warnings) > 0 {
 		d.Subheading("Limits overstepped")
 		for _, t := range s.Warnings {
@@ -73,9 +88,4 @@ func sheetBody(d *page.Document, s calc.Sheet, most int) {
 	d.Heading("What went in")
 	lines(d, s.Inputs, true, most)
 	steps(d, s, most)
-	d.Heading("How far to trust it")
-	d.Text("Holds: " + s.Holds)
-	d.Text("Accuracy: " + s.Accuracy)
-	d.Subheading("Sources")
-	d.ListOf(s.Sources, page.CellSize)
 }

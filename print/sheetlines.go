@@ -153,14 +153,10 @@ func rowsOf(v any) ([]map[string]any, bool) {
 	return rows, true
 }
 
-// table prints a table of a sheet, one column a field, with no more than most rows; 0 is all.
+// table prints a table of a sheet, one column a field. With a limit of rows, as in a paper of many sheets, what is the same in every row is said once, a
+// column that is left alone runs on as a list, and of a longer table rows are taken evenly along it; 0 prints all.
 func table(d *page.Document, v any, fields []field.Field, most int) {
 	rows, _ := rowsOf(v)
-	left := 0
-	if most > 0 && len(rows) > most {
-		left = len(rows) - most
-		rows = rows[:most]
-	}
 	t := page.Table{Size: page.Small}
 	for _, f := range fields {
 		c := page.Column{Head: f.Label, Right: f.Type == field.Number || f.Type == field.Integer}
@@ -178,10 +174,69 @@ func table(d *page.Document, v any, fields []field.Field, most int) {
 		}
 		t.Rows = append(t.Rows, cells)
 	}
-	d.Table(keep(t))
-	if left > 0 {
-		d.Note(fmt.Sprintf("And %d rows more, on the sheet's own paper.", left))
+	if most == 0 {
+		d.Table(keep(t))
+		return
 	}
+	if t = once(d, t); len(t.Columns) == 1 && len(t.Rows) > 3 {
+		column := make([]string, len(t.Rows))
+		for i, row := range t.Rows {
+			column[i] = row[0]
+		}
+		d.Note(t.Columns[0].Head + ": " + strings.Join(column, "; ") + ".")
+		return
+	}
+	every := (len(t.Rows) + most - 1) / most
+	d.Table(keep(thinned(t, every)))
+	if every > 1 {
+		d.Note(fmt.Sprintf("One row in %d, and the last, of %d; all of them stand on the sheet's own paper.", every, len(t.Rows)))
+	}
+}
+
+// once says above a table what is the same in each of its rows, and leaves it out of them.
+func once(d *page.Document, t page.Table) page.Table {
+	if len(t.Rows) < 4 {
+		return t
+	}
+	var same []string
+	left := page.Table{Size: t.Size, Rows: make([][]string, len(t.Rows))}
+	for i, c := range t.Columns {
+		constant := true
+		for _, row := range t.Rows {
+			constant = constant && row[i] == t.Rows[0][i]
+		}
+		switch {
+		case !constant:
+			left.Columns = append(left.Columns, c)
+			for k, row := range t.Rows {
+				left.Rows[k] = append(left.Rows[k], row[i])
+			}
+		case t.Rows[0][i] != "":
+			same = append(same, c.Head+" "+strings.ReplaceAll(t.Rows[0][i], "\n", ", "))
+		}
+	}
+	if len(left.Columns) == 0 {
+		return t
+	}
+	if len(same) > 0 {
+		d.Note(fmt.Sprintf("The same in all %d rows: %s.", len(t.Rows), strings.Join(same, "; ")))
+	}
+	return left
+}
+
+// thinned takes one row in so many, and the last.
+func thinned(t page.Table, every int) page.Table {
+	if every < 2 {
+		return t
+	}
+	var rows [][]string
+	for i, row := range t.Rows {
+		if i%every == 0 || i == len(t.Rows)-1 {
+			rows = append(rows, row)
+		}
+	}
+	t.Rows = rows
+	return t
 }
 
 func capital(s string) string {

@@ -40,6 +40,9 @@ func steps(d *page.Document, s calc.Sheet, most int) {
 	if left := len(s.Steps) - most; most > 0 && left > 0 {
 		d.Note(fmt.Sprintf("And %d steps more, on the sheet's own paper.", left))
 	}
+	if most > 0 {
+		return
+	}
 	given := page.Table{Size: page.Small, Columns: []page.Column{{Head: "Symbol", Face: page.Italic}, {Head: "Value", Right: true}, {Head: "Unit"}, {Head: "What it is", Share: 1}}}
 	for _, l := range s.Inputs {
 		x, isNumber := env[or(l.Symbol, l.Key)].(float64)

@@ -29,6 +29,7 @@ var tow = Paper{
 		watches(d, b, "tow")
 		hazards(d, b)
 		r.list(d, b)
+		d.Keep(80)
 		d.Sign(page.Signer{Who: "Keeper", For: "ready as listed"}, page.Signer{Who: "Warranty surveyor", For: "seen"}, page.Signer{Who: "Tow master", For: "accepted, on the day"})
 	},
 }
