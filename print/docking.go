@@ -188,11 +188,18 @@ func waterWindows(d *page.Document, k assess.DockRow) {
 	}
 	list, title := windowsToPrint(k.Windows)
 	d.Subheading(title)
-	t := page.Table{Columns: []page.Column{{Head: "From"}, {Head: "To"}, {Head: "Highest, m above datum", Right: true}, {Head: "", Share: 1}}}
-	for _, w := range list {
-		t.Rows = append(t.Rows, []string{clock(w.Start), clock(w.End), number(w.Highest), ""})
+	t := page.Table{Size: page.Small, Columns: []page.Column{{Head: "From"}, {Head: "To"}, {Head: "Highest, m", Right: true}, {Head: "From"}, {Head: "To"}, {Head: "Highest, m", Right: true}, {Head: "", Share: 1}}}
+	half := (len(list) + 1) / 2
+	for i, w := range list[:half] {
+		row := []string{clock(w.Start), clock(w.End), fmt.Sprintf("%.2f", w.Highest), "", "", "", ""}
+		if i+half < len(list) {
+			v := list[i+half]
+			row[3], row[4], row[5] = clock(v.Start), clock(v.End), fmt.Sprintf("%.2f", v.Highest)
+		}
+		t.Rows = append(t.Rows, row)
 	}
-	d.Table(t)
+	d.Table(keep(t))
+	d.Note("Highest water above datum in that time. Read down the left, then down the right.")
 }
 
 // clock shortens an instant to the minute.
