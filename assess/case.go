@@ -103,6 +103,9 @@ func HullOf(d *dossier.Dossier) (*hullform.Hull, error) {
 	if err == nil && beam > 0 {
 		h, err = h.WithBeam(beam)
 	}
+	if list := appendages(d); err == nil && len(list) > 0 {
+		h, err = h.WithAppendages(list...)
+	}
 	return h, err
 }
 

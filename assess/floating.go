@@ -174,10 +174,24 @@ func (c *inquiry) marksX() (fwd, mid, aft float64) {
 func (c *inquiry) hullInput() afloat.Hull {
 	e, _ := dossier.One[ship.HullForm](c.d)
 	f := e.Body
+	h := afloat.Hull{Vertices: f.Vertices, Triangles: f.Triangles}
 	if len(f.Stations) > 0 {
-		return afloat.Hull{Offsets: &afloat.Offsets{Stations: f.Stations, Waterlines: f.Waterlines, HalfBreadths: f.HalfBreadths, Keel: f.KeelHeights}}
+		h = afloat.Hull{Offsets: &afloat.Offsets{Stations: f.Stations, Waterlines: f.Waterlines, HalfBreadths: f.HalfBreadths, Keel: f.KeelHeights}}
 	}
-	return afloat.Hull{Vertices: f.Vertices, Triangles: f.Triangles}
+	for _, a := range appendages(c.d) {
+		h.Appendages = append(h.Appendages, afloat.Appendage{Name: a.Name, Volume: a.Volume, X: a.Centre.X, Y: a.Centre.Y, Z: a.Centre.Z, Area: a.Area})
+	}
+	return h
+}
+
+// appendages are those whose volume and place are entered.
+func appendages(d *dossier.Dossier) (list []hullform.Appendage) {
+	for _, e := range dossier.All[ship.Appendage](d) {
+		if b := e.Body; b.Volume != nil && b.X != nil && b.Z != nil {
+			list = append(list, hullform.Appendage{Name: b.Name, Volume: *b.Volume, Centre: hullform.Point{X: *b.X, Y: orElse(b.Y, 0), Z: *b.Z}, Area: orElse(b.Area, 0)})
+		}
+	}
+	return list
 }
 
 func (c *inquiry) afloatFigures(s *afloatState) {

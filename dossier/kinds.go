@@ -13,6 +13,7 @@ var kinds = []Kind{
 	kind[ship.Strake]("ship", "strake", "strake", "strakes", "strakes.csv", "A row of shell plates and where its edges run."),
 	kind[ship.HullForm]("ship", "hull_form", "hull form", "hull forms", "hull.csv", "The moulded shape of the hull."),
 	kind[ship.Outline]("ship", "outline", "outline", "outlines", "outlines.csv", "A thing above the deck as the view from the side shows it: house, funnel, mast."),
+	kind[ship.Appendage]("ship", "appendage", "appendage", "appendages", "appendages.csv", "A bilge keel, bossing, rudder or sea chest that the hull form leaves out."),
 	kind[ship.DraftMark]("ship", "draft_mark", "draft mark", "draft marks", "draft-marks.csv", "A set of draft figures and where it stands."),
 	kind[ship.Weight]("ship", "weight", "weight", "weights", "weights.csv", "An entry of the weight register."),
 	kind[ship.Compartment]("ship", "compartment", "compartment", "compartments", "compartments.csv", "A space of the hull as a box for the flooding sums."),

@@ -2,6 +2,8 @@ package afloat
 
 import (
 	"errors"
+	"fmt"
+	"math"
 	"strings"
 
 	"oakum/field"
@@ -13,6 +15,18 @@ type Hull struct {
 	Offsets   *Offsets    `key:"offsets" label:"table of offsets"`
 	Vertices  [][]float64 `key:"vertices" unit:"m" optional:"yes" label:"corners, each x, y, z"`
 	Triangles [][]int     `key:"triangles" optional:"yes" label:"triangles, each three corners counted from 0"`
+
+	Appendages []Appendage `key:"appendages" optional:"yes" most:"200" label:"what stands outside that shape: rudders, bossings, bilge keels"`
+}
+
+// Appendage displaces water outside the hull's own shape, or lets it in where its volume is negative (a sea chest).
+type Appendage struct {
+	Name   string  `key:"name" optional:"yes" label:"appendage"`
+	Volume float64 `key:"volume" unit:"m3" symbol:"V" min:"-1000" max:"1000" label:"volume" help:"negative where it lets water in"`
+	X      float64 `key:"x" unit:"m" symbol:"x" min:"-50" max:"500" label:"its centre from the after perpendicular"`
+	Y      float64 `key:"y" unit:"m" symbol:"y" default:"0" min:"-60" max:"60" label:"to port"`
+	Z      float64 `key:"z" unit:"m" symbol:"z" min:"-20" max:"60" label:"above the baseline"`
+	Area   float64 `key:"area" unit:"m2" symbol:"S" default:"0" min:"0" max:"10000" label:"wetted skin it adds"`
 }
 
 // Offsets is a table of half-breadths to the outside of the plating.
@@ -28,6 +42,9 @@ type Offsets struct {
 // Form makes the geometry, with the length between perpendiculars where that is given. Warnings are what was found of a mesh.
 func (h Hull) Form(length *float64) (*hullform.Hull, []string, error) {
 	m, err := h.make()
+	if err == nil && len(h.Appendages) > 0 {
+		m.form, err = h.dressed(m.form)
+	}
 	if err != nil || length == nil {
 		return m.form, m.warnings, err
 	}
@@ -39,6 +56,32 @@ func (h Hull) Form(length *float64) (*hullform.Hull, []string, error) {
 		return nil, nil, field.Refuse("length", "length %v does not fit a hull that reaches over %v: check units and where x is counted from", field.Q("length", *length, "m"), field.Q("", size, "m"))
 	}
 	return form, m.warnings, nil
+}
+
+// dressed is the hull with its appendages. One that lies well outside the hull is refused: a place in millimetres, or counted from the wrong end.
+func (h Hull) dressed(form *hullform.Hull) (*hullform.Hull, error) {
+	b := form.Bounds()
+	size := b.Size()
+	list := make([]hullform.Appendage, len(h.Appendages))
+	for i, a := range h.Appendages {
+		at := hullform.Point{X: a.X, Y: a.Y, Z: a.Z}
+		if a.X < b.Low.X-0.1*size.X || a.X > b.High.X+0.1*size.X || math.Abs(a.Y) > size.Y || a.Z < b.Low.Z-size.Z || a.Z > b.High.Z+size.Z {
+			return nil, field.Refuse(fmt.Sprintf("hull.appendages[%d].x", i), "%s lies outside the ship: %s", or(a.Name, "this appendage"), at)
+		}
+		list[i] = hullform.Appendage{Name: a.Name, Volume: a.Volume, Centre: at, Area: a.Area}
+	}
+	dressed, err := form.WithAppendages(list...)
+	if err != nil {
+		return nil, refusal("hull.appendages", err)
+	}
+	return dressed, nil
+}
+
+func or(name, instead string) string {
+	if name == "" {
+		return instead
+	}
+	return name
 }
 
 func (h Hull) make() (m made, err error) {

@@ -59,7 +59,7 @@ var HydrostaticsOf = calc.Formula[HydrostaticsIn, HydrostaticsOut]{
 	ID:       "afloat.hydrostatics",
 	Title:    "Hydrostatics of a hull",
 	About:    "Displacement, centres, metacentres, waterplane, wetted area and the figures of a hydrostatic table at one waterline.",
-	Holds:    "Any closed hull at any trim and heel. Appendages count only where the mesh has them; plating thickness only where the offsets are to its outside.",
+	Holds:    "Any closed hull at any trim and heel. Appendages count where the mesh has them or they are given beside it; plating thickness only where the offsets are to its outside.",
 	Accuracy: "The integrals to about 0.01 %; the answer is as good as the offsets, 1 % for a careful lines plan.",
 	Sources:  []source.Ref{{Key: "divergence"}, {Key: "derrett", At: "ch. 10"}},
 	Cautions: []calc.Caution{calc.Stability},

@@ -236,7 +236,7 @@ func (out *BlocksOut) judge(in BlocksIn, held bool) {
 		out.Change = "What would change it: " + ways + "."
 	case out.Used == nil:
 		out.Verdict, out.Reason = Marginal, fmt.Sprintf("NOT SHOWN SAFE: the largest load is %.0f kN, and nothing is known of what blocks or floor may carry", *out.Peak/1e3)
-		out.Change = "Give block_limit, floor_limit or the yield of the layers."
+		out.Change = "What would change it: what a block, the dock floor or the timber of the caps may carry, asked of the dock and entered."
 	case *out.Used > 0.9 || len(out.Lifted) > 0:
 		out.Verdict, out.Reason = Marginal, fmt.Sprintf("MARGINAL: %.0f %% of a limit used, blocks that carry nothing: %d", *out.Used*100, len(out.Lifted))
 		out.Change = "What would change it: " + ways + "."

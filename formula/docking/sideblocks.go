@@ -98,7 +98,7 @@ func judgeSideBlocks(in SideBlocksIn, out SideBlocksOut) (Verdict, string, strin
 	case out.Overturning != nil && *out.Overturning < steady:
 		return Marginal, fmt.Sprintf("MARGINAL: the overturning factor is %.2f; %.2g is a usual least (from memory)", *out.Overturning, steady), "What would change it: " + widen + "."
 	case out.Used == nil:
-		return Marginal, "NOT SHOWN SAFE: she does not go over, but what a side block may carry is not known", "Give block_limit: what one side block may carry."
+		return Marginal, "NOT SHOWN SAFE: she does not go over, but what a side block may carry is not known", "What would change it: what one side block may carry, asked of the dock and entered."
 	}
 	return Safe, fmt.Sprintf("Safe by these figures: blocks to leeward carry %.0f %% of what they may, and she does not go over", *out.Used*100),
 		"It stops being safe with fewer blocks, a closer spread, or a larger wind or earthquake than given."

@@ -63,6 +63,7 @@ export const words = {
   kgTried: 'Centre of gravity above the baseline',
   slopeTried: 'Blocks deeper aft than forward',
   asShe: 'As she lies',
+  reset: 'Sliders back where they were',
   left: 'Going out, with these taken off or put on in dock',
   down: 'Coming in: the water falls',
   up: 'Going out: the water rises',
