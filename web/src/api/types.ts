@@ -1765,6 +1765,7 @@ export interface components {
             kind: string;
             name: string;
             open: boolean;
+            passes: components["schemas"]["AssessFigure"];
             sill: components["schemas"]["AssessFigure"];
             size: string;
             space: string;
