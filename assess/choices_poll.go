@@ -2,15 +2,15 @@ package assess
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 	"strings"
 
 	"oakum/dossier"
+	"oakum/formula/choice"
 	"oakum/plan"
 )
 
-// PollRow counts what the voices say of a course, in three ways.
+// PollRow counts what the voices say of a course, in five ways.
 type PollRow struct {
 	Matter string `json:"matter"`
 	Course string `json:"course"`
@@ -18,6 +18,17 @@ type PollRow struct {
 	LiveBy int    `json:"live_by"` // first, or could live with it
 	Refuse int    `json:"refuse"`
 	Heard  int    `json:"heard"`
+	// By whole orders: what they prefer stands above what they could live with, that above what they say nothing of, and that above what they refuse.
+	Points float64 `json:"points"` // one for each course below it, half for each beside it
+	Beats  int     `json:"beats"`  // how many other courses it beats one against one
+	Others int     `json:"others"` // how many others there are
+}
+
+// PollWords says of one matter how the ways of counting come out, and why they may differ.
+type PollWords struct {
+	Matter string `json:"matter"`
+	Words  string `json:"words"`
+	Agree  bool   `json:"agree"`
 }
 
 // polls counts the voices of each matter, and says where the ways of counting differ: the first choice of most may be what others refuse.
@@ -45,10 +56,12 @@ func (c *inquiry) pollOf(p *ChoicesPage, m MatterRow) []PollRow {
 		return nil
 	}
 	var rows []PollRow
+	var ids []string
 	for _, r := range p.Courses {
 		if r.MatterID != m.ID {
 			continue
 		}
+		ids = append(ids, r.ID)
 		row := PollRow{Matter: m.Name, Course: r.Name, Heard: len(voices)}
 		for _, v := range voices {
 			switch says(v, r.ID) {
@@ -62,21 +75,102 @@ func (c *inquiry) pollOf(p *ChoicesPage, m MatterRow) []PollRow {
 		}
 		rows = append(rows, row)
 	}
+	byOrder(rows, voices, ids)
 	slices.SortStableFunc(rows, func(a, b PollRow) int { return cmp.Or(b.LiveBy-a.LiveBy, a.Refuse-b.Refuse, b.Prefer-a.Prefer) })
 	return rows
 }
 
-// differ says how first choices, assent and refusal point to different courses; "" where they agree.
+// level is how high a course stands with a voice.
+func level(v plan.Voice, course string) int {
+	switch says(v, course) {
+	case "prefers":
+		return 3
+	case "could live with":
+		return 2
+	case "refuses":
+		return 0
+	}
+	return 1
+}
+
+// byOrder counts whole orders: points by rank, and course against course.
+func byOrder(rows []PollRow, voices []plan.Voice, ids []string) {
+	var ballots []choice.Ballot
+	for _, v := range voices {
+		b := choice.Ballot{Count: 1}
+		for _, id := range ids {
+			b.Level = append(b.Level, level(v, id))
+		}
+		ballots = append(ballots, b)
+	}
+	t := choice.Count(len(ids), ballots)
+	for i := range rows {
+		rows[i].Points, rows[i].Beats, rows[i].Others = t.Borda[i], t.Beats[i], len(ids)-1
+	}
+}
+
+// differ says how the ways of counting point to different courses; "" where they agree.
 func differ(rows []PollRow) string {
-	first := leaders(rows, func(r PollRow) int { return r.Prefer })
-	assent := leaders(rows, func(r PollRow) int { return r.LiveBy })
-	calm := leaders(rows, func(r PollRow) int { return -r.Refuse })
-	for _, r := range first {
-		if slices.Contains(assent, r) && slices.Contains(calm, r) {
+	ways := []struct {
+		by   string
+		lead []string
+	}{
+		{"by first choices", leaders(rows, func(r PollRow) int { return r.Prefer })},
+		{"by what most could live with", leaders(rows, func(r PollRow) int { return r.LiveBy })},
+		{"refused least", leaders(rows, func(r PollRow) int { return -r.Refuse })},
+		{"by rank", leaders(rows, func(r PollRow) int { return int(2 * r.Points) })},
+		{"one against one", unbeaten(rows)},
+	}
+	for _, r := range ways[0].lead {
+		if !slices.ContainsFunc(ways, func(w struct {
+			by   string
+			lead []string
+		}) bool {
+			return !slices.Contains(w.lead, r)
+		}) {
 			return ""
 		}
 	}
-	return fmt.Sprintf("by first choices %s; by what most could live with %s; refused least %s.", strings.Join(first, " and "), strings.Join(assent, " and "), strings.Join(calm, " and "))
+	var said []string
+	for _, w := range ways {
+		lead := strings.Join(w.lead, " and ")
+		if lead == "" {
+			lead = "none, as no course beats every other"
+		}
+		said = append(said, w.by+" "+lead)
+	}
+	return strings.Join(said, "; ") + "."
+}
+
+// unbeaten are the courses that beat every other, one against one.
+func unbeaten(rows []PollRow) (names []string) {
+	for _, r := range rows {
+		if r.Others > 0 && r.Beats == r.Others {
+			names = append(names, r.Course)
+		}
+	}
+	return names
+}
+
+// pollWords says for each matter that was polled how the ways of counting come out.
+func pollWords(polls []PollRow) []PollWords {
+	list := []PollWords{}
+	for from := 0; from < len(polls); {
+		to := from
+		for to < len(polls) && polls[to].Matter == polls[from].Matter {
+			to++
+		}
+		rows := polls[from:to]
+		w := PollWords{Matter: rows[0].Matter, Words: differ(rows)}
+		if w.Agree = w.Words == ""; w.Agree {
+			w.Words = "Every way of counting puts " + rows[0].Course + " first."
+		} else {
+			w.Words = "The ways of counting differ: " + w.Words + " First choices can split among courses that are alike; assent and rank favour what few mind; one against one can go round. Agree on the way before counting."
+		}
+		list = append(list, w)
+		from = to
+	}
+	return list
 }
 
 func leaders(rows []PollRow, score func(PollRow) int) []string {

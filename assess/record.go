@@ -15,6 +15,8 @@ type RecordPage struct {
 	Drafts    []DraftRow    `json:"drafts"` // the next update, for somebody to edit
 	Hazards   []HazardRow   `json:"hazards"`
 	Reviews   []ReviewRow   `json:"reviews"`
+	Polls     []PollRow     `json:"polls"`      // what the voices say, counted in several ways
+	PollWords []PollWords   `json:"poll_words"` // how the ways come out
 	Missing   []Notice      `json:"missing"` // what to enter so that the page can say more
 }
 
@@ -25,6 +27,7 @@ func (c *inquiry) recordPage(b *Brief) RecordPage {
 	p.Overdue = append(append(p.Overdue, c.overdueParts()...), c.overdueDeferred()...)
 	p.Overdue = append(append(p.Overdue, c.overdueRepairs()...), c.overdueGuarantees()...)
 	c.reviewRows(&p)
+	p.Polls, p.PollWords = append([]PollRow{}, b.Choices.Polls...), pollWords(b.Choices.Polls)
 	p.Board = c.boardPaper(b, c.lastTold("board"))
 	for _, r := range p.Parts {
 		if r.Lacks != "" {

@@ -2330,6 +2330,8 @@ export interface components {
             label: string;
         };
         AssessPollRow: {
+            /** Format: int64 */
+            beats: number;
             course: string;
             /** Format: int64 */
             heard: number;
@@ -2337,9 +2339,18 @@ export interface components {
             live_by: number;
             matter: string;
             /** Format: int64 */
+            others: number;
+            /** Format: double */
+            points: number;
+            /** Format: int64 */
             prefer: number;
             /** Format: int64 */
             refuse: number;
+        };
+        AssessPollWords: {
+            agree: boolean;
+            matter: string;
+            words: string;
         };
         AssessPotRow: {
             committed: components["schemas"]["AssessFigure"];
@@ -2445,6 +2456,8 @@ export interface components {
             missing: components["schemas"]["AssessNotice"][];
             overdue: components["schemas"]["AssessNotice"][];
             parts: components["schemas"]["AssessPartRow"][];
+            poll_words: components["schemas"]["AssessPollWords"][];
+            polls: components["schemas"]["AssessPollRow"][];
             questions: components["schemas"]["AssessQuestionRow"][];
             reviews: components["schemas"]["AssessReviewRow"][];
             updates: components["schemas"]["AssessUpdateRow"][];
