@@ -96,7 +96,6 @@ func (c *inquiry) dateCarried(r *CarriedRow) {
 	}
 	if c.past(r.due) {
 		r.State, r.When.Worry = pastDay, 2
-		r.When.Text += ": " + pastDay
 	}
 }
 

@@ -21,6 +21,7 @@ type PollRow struct {
 	// By whole orders: what they prefer stands above what they could live with, that above what they say nothing of, and that above what they refuse.
 	Points float64 `json:"points"` // one for each course below it, half for each beside it
 	Beats  int     `json:"beats"`  // how many other courses it beats one against one
+	Beaten int     `json:"beaten"` // how many beat it
 	Others int     `json:"others"` // how many others there are
 }
 
@@ -106,46 +107,58 @@ func byOrder(rows []PollRow, voices []plan.Voice, ids []string) {
 	t := choice.Count(len(ids), ballots)
 	for i := range rows {
 		rows[i].Points, rows[i].Beats, rows[i].Others = t.Borda[i], t.Beats[i], len(ids)-1
+		for j := range rows {
+			if t.Over[j][i] > t.Over[i][j] {
+				rows[i].Beaten++
+			}
+		}
 	}
 }
 
-// differ says how the ways of counting point to different courses; "" where they agree.
-func differ(rows []PollRow) string {
-	ways := []struct {
-		by   string
-		lead []string
-	}{
+// counting is one way to count, with the courses it puts first.
+type counting struct {
+	by   string
+	lead []string
+}
+
+func countings(rows []PollRow) []counting {
+	return []counting{
 		{"by first choices", leaders(rows, func(r PollRow) int { return r.Prefer })},
 		{"by what most could live with", leaders(rows, func(r PollRow) int { return r.LiveBy })},
 		{"refused least", leaders(rows, func(r PollRow) int { return -r.Refuse })},
 		{"by rank", leaders(rows, func(r PollRow) int { return int(2 * r.Points) })},
 		{"one against one", unbeaten(rows)},
 	}
-	for _, r := range ways[0].lead {
-		if !slices.ContainsFunc(ways, func(w struct {
-			by   string
-			lead []string
-		}) bool {
-			return !slices.Contains(w.lead, r)
-		}) {
-			return ""
-		}
+}
+
+// agreed are the courses that every way of counting puts first, alone or with others.
+func agreed(rows []PollRow) []string {
+	ways := countings(rows)
+	return slices.DeleteFunc(slices.Clone(ways[0].lead), func(course string) bool {
+		return slices.ContainsFunc(ways, func(w counting) bool { return !slices.Contains(w.lead, course) })
+	})
+}
+
+// differ says how the ways of counting point to different courses; "" where they agree on one at least.
+func differ(rows []PollRow) string {
+	if len(agreed(rows)) > 0 {
+		return ""
 	}
 	var said []string
-	for _, w := range ways {
+	for _, w := range countings(rows) {
 		lead := strings.Join(w.lead, " and ")
 		if lead == "" {
-			lead = "none, as no course beats every other"
+			lead = "none, as each is beaten by another"
 		}
 		said = append(said, w.by+" "+lead)
 	}
 	return strings.Join(said, "; ") + "."
 }
 
-// unbeaten are the courses that beat every other, one against one.
+// unbeaten are the courses that no other beats, one against one.
 func unbeaten(rows []PollRow) (names []string) {
 	for _, r := range rows {
-		if r.Others > 0 && r.Beats == r.Others {
+		if r.Beaten == 0 {
 			names = append(names, r.Course)
 		}
 	}
@@ -163,7 +176,7 @@ func pollWords(polls []PollRow) []PollWords {
 		rows := polls[from:to]
 		w := PollWords{Matter: rows[0].Matter, Words: differ(rows)}
 		if w.Agree = w.Words == ""; w.Agree {
-			w.Words = "Every way of counting puts " + rows[0].Course + " first."
+			w.Words = "Every way of counting puts " + strings.Join(agreed(rows), " and ") + " first, alone or with another."
 		} else {
 			w.Words = "The ways of counting differ: " + w.Words + " First choices can split among courses that are alike; assent and rank favour what few mind; one against one can go round. Agree on the way before counting."
 		}

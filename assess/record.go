@@ -17,7 +17,7 @@ type RecordPage struct {
 	Reviews   []ReviewRow   `json:"reviews"`
 	Polls     []PollRow     `json:"polls"`      // what the voices say, counted in several ways
 	PollWords []PollWords   `json:"poll_words"` // how the ways come out
-	Missing   []Notice      `json:"missing"` // what to enter so that the page can say more
+	Missing   []Notice      `json:"missing"`    // what to enter so that the page can say more
 }
 
 // recordPage takes the pages made so far, as the board paper is a view of them.

@@ -88,6 +88,13 @@ func pairs(d *page.Document, b *assess.Brief) {
 		t.Rows = append(t.Rows, []string{f.Number, f.Place.String(), words(": ", f.Finding, f.Condition), f.Disposition, left, words(", ", f.Decider, f.Decided.String())})
 	}
 	d.Table(keep(t))
+	for _, f := range b.InDock.Found {
+		if len(f.Pictures) > 1 {
+			d.Keep(75)
+			d.Subheading(words(" ", f.Number, f.Finding) + words("", ", ", f.Place))
+			pictured(d, f.Pictures)
+		}
+	}
 }
 
 // ashore is one part that left her: who has it, who had it, and how it goes back.

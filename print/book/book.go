@@ -107,13 +107,27 @@ func (w *writer) papers() error {
 		if err := w.ctx.Err(); err != nil {
 			return err
 		}
-		if err := w.pdf(papers+"/"+p.Name+".pdf", func(f io.Writer) error { return p.Print(f, w.brief, "A4") }); err != nil {
+		if err := w.pdf(papers+"/"+p.Name+".pdf", func(f io.Writer) error { return p.Illustrated(f, w.brief, "A4", w.photo) }); err != nil {
 			return fmt.Errorf("the paper %s: %w", p.Name, err)
 		}
 		w.made.Papers++
 		w.listed = append(w.listed, fmt.Sprintf("  papers/%s.pdf: %s", p.Name, p.Title))
 	}
 	return nil
+}
+
+// photo is a kept photograph, for the papers that show some; nothing where it is not kept.
+func (w *writer) photo(sha256 string) []byte {
+	from, _, err := w.app.OpenFile(w.ctx, sha256)
+	if err != nil {
+		return nil
+	}
+	defer from.Close()
+	data, err := io.ReadAll(io.LimitReader(from, app.MostBytes))
+	if err != nil {
+		return nil
+	}
+	return data
 }
 
 // pdf writes a PDF file that was found to need nothing outside it.

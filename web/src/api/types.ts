@@ -2331,6 +2331,8 @@ export interface components {
         };
         AssessPollRow: {
             /** Format: int64 */
+            beaten: number;
+            /** Format: int64 */
             beats: number;
             course: string;
             /** Format: int64 */
