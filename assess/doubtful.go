@@ -37,9 +37,9 @@ func (c *inquiry) heaviest() float64 {
 // setAside takes out the readings that can't be right and those that stand twice, and says of each where it lies and why. They stay in the records.
 func (c *inquiry) setAside(p *StandingPage, list []reading) []reading {
 	most := c.heaviest()
-	seen := map[string][]reading{}
+	seen := make(map[readingKey]string, len(list)) // where the first of each came from
 	twice := map[string][]reading{}
-	var kept []reading
+	kept := make([]reading, 0, len(list))
 	for _, r := range list {
 		t := asReading(r, "").Thickness
 		if most > 0 && t > rolledOver*most+overPaint {
@@ -47,12 +47,13 @@ func (c *inquiry) setAside(p *StandingPage, list []reading) []reading {
 				Do: "Look at the sheet of the day: the decimal point, the unit, the echo counted twice.", Kind: "thickness", ID: r.head.ID, Place: r.body.Place.String(), Page: "standing", Worry: 1})
 			continue
 		}
-		key := fmt.Sprintf("%s|%s|%.6f|%s", r.body.Date, r.body.Place, t, r.body.Number)
-		if again := slices.IndexFunc(seen[key], func(o reading) bool { return sameReading(o.head.From, r.head.From) }); again >= 0 {
+		key := readingKey{r.body.Date, r.spot.X, orElse(r.body.Height, -1), r.body.Frame, r.body.Strake, r.body.Number, r.body.Side, t}
+		if first, again := seen[key]; again && sameReading(first, r.head.From) {
 			twice[surveyOf(r.body)] = append(twice[surveyOf(r.body)], r)
 			continue
+		} else if !again {
+			seen[key] = r.head.From
 		}
-		seen[key] = append(seen[key], r)
 		kept = append(kept, r)
 	}
 	for _, name := range slices.Sorted(mapKeys(twice)) {
@@ -61,6 +62,15 @@ func (c *inquiry) setAside(p *StandingPage, list []reading) []reading {
 			Do: "Take back the import that came second, or withdraw these records.", Kind: "thickness", ID: first.head.ID, Place: first.body.Place.String(), Page: "standing", Worry: 1})
 	}
 	return kept
+}
+
+// readingKey is what two readings share that are one.
+type readingKey struct {
+	date                  quantity.Date
+	x, height             float64
+	frame, strake, number string
+	side                  ship.Side
+	thickness             float64
 }
 
 func isAre(n int) string {

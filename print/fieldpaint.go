@@ -23,8 +23,6 @@ var fieldPaint = Paper{
 			d.Grid(zones)
 		}
 		g := page.Grid{Columns: []page.Box{{Head: "Day, hour", Width: 11}, {Head: "zone, frames, side", Width: 16}, {Head: "coat", Width: 5}, {Head: "batch", Width: 9}, {Head: "air °C", Width: 7}, {Head: "humidity %", Width: 8}, {Head: "steel °C", Width: 7}, {Head: "dew point °C", Width: 8}, {Head: "steel over it", Width: 8}, {Head: "salts", Width: 7}, {Head: "wet film, um", Width: 8}, {Head: "start, stop", Width: 10}, {Head: "who, remarks", Width: 16}}}
-		g.Empty = d.FillEmpty()
-		d.Grid(g)
 		d.Turn()
 		g.Empty = d.FillEmpty()
 		d.Grid(g)

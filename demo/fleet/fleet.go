@@ -108,7 +108,7 @@ func lines(s Size) invent.Lines {
 			case u < 0:
 				return s.Draft*0.63 + (s.Depth-s.Draft*0.63)*0.75*math.Pow(-u/0.05, 1.3)
 			case u > 1:
-				return s.Draft + (s.Depth*1.24-s.Draft)*(u-1)/0.01
+				return s.Draft + (s.Depth*1.1-s.Draft)*(u-1)/0.01
 			case u > 0.952:
 				return s.Draft * math.Pow((u-0.952)/0.048, 3)
 			}

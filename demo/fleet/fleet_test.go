@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"oakum/assess"
 	"oakum/dossier"
 	"oakum/ship"
 )
@@ -51,5 +52,22 @@ func TestTheSameSeedMakesTheSameShip(t *testing.T) {
 func TestImpossibleShipIsRefused(t *testing.T) {
 	if _, err := Ship(Size{Length: 100, Beam: 12, Draft: 5, Depth: 4}); err == nil {
 		t.Error("a ship with her deck under water was made")
+	}
+}
+
+// Her hull can be built, at every size: without it nothing of her is drawn, and no map is made. The box holds her length, beam and depth.
+func TestHullOfAnySizeCanBeBuilt(t *testing.T) {
+	for _, size := range []Size{Great, {Length: 60, Beam: 9, Depth: 5, Draft: 3, Shafts: 1, Openings: 5, Readings: 50, Drafts: 4, Works: 4, Seed: 2}} {
+		d, err := Ship(size)
+		if err != nil {
+			t.Fatal(err)
+		}
+		h, err := assess.HullOf(d)
+		if err != nil {
+			t.Fatalf("%v m: %v", size.Length, err)
+		}
+		if b := h.Bounds().Size(); b.X < size.Length || math.Abs(b.Y-size.Beam) > 0.05*size.Beam || b.Z < size.Depth {
+			t.Errorf("%v m: box %+v", size.Length, b)
+		}
 	}
 }
