@@ -182,3 +182,20 @@ func TestYearsWithoutCurrentMoveTheEarlyDate(t *testing.T) {
 		t.Error("nobody knows that the place is bare, and its likely date moved")
 	}
 }
+
+// A storm stands on the time line in its own lane, and what lasted is drawn as long as it lasted.
+func TestStormsStandOnTheTimeLine(t *testing.T) {
+	d := strakeOf(t)
+	put(t, d, "storm", survey.Event{Seen: survey.Seen{Date: date(t, "1987-10-16")}, What: "lay against the quay", Sort: "storm"})
+	put(t, d, "rest", survey.Event{Seen: survey.Seen{Date: date(t, "1972")}, What: "laid up", Sort: "laid up", Until: date(t, "1974")})
+	lanes := map[string]Happening{}
+	for _, h := range brief(t, d, "2026-05-01").Standing.TimeLine {
+		lanes[h.ID] = h
+	}
+	if lanes["storm"].Sort != "storm" || lanes["storm"].Until != nil {
+		t.Errorf("storm: %+v", lanes["storm"])
+	}
+	if h := lanes["rest"]; h.Sort != "event" || h.Until == nil || math.Abs(*h.Until-h.Year-2) > 0.01 {
+		t.Errorf("laid up: %+v", h)
+	}
+}

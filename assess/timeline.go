@@ -18,7 +18,7 @@ type Happening struct {
 	Year  float64  `json:"year"` // decimal
 	Until *float64 `json:"until,omitempty"`
 	Date  string   `json:"date"`
-	Sort  string   `json:"sort"` // built, docking, survey, dive, repair, paint, protection, outage, leak, tow, weight
+	Sort  string   `json:"sort"` // built, docking, survey, dive, repair, paint, protection, outage, leak, storm, event, tow
 	What  string   `json:"what"`
 	Kind  string   `json:"kind"`
 	ID    string   `json:"id"`
@@ -54,6 +54,13 @@ func (c *inquiry) timeLine(p *StandingPage) {
 	for _, e := range dossier.All[survey.Leak](c.d) {
 		add(e.Body.Date, "leak", "leak: "+e.Body.Place.String(), "leak", e.ID, 1)
 	}
+	for _, e := range dossier.All[survey.Event](c.d) {
+		b := e.Body
+		add(b.Date, eventLane(b.Sort), b.What, "event", e.ID, 0)
+		if n := len(list) - 1; n >= 0 && list[n].ID == e.ID && !b.Until.IsZero() && b.Date.Before(b.Until) {
+			list[n].Until = new(round(b.Until.DecimalYear()))
+		}
+	}
 	for _, e := range dossier.All[plan.Tow](c.d) {
 		add(e.Body.Date, "tow", e.Body.Name, "tow", e.ID, 0)
 	}
@@ -68,6 +75,14 @@ func (c *inquiry) timeLine(p *StandingPage) {
 	}
 	slices.SortStableFunc(list, func(a, b Happening) int { return cmp.Or(cmp.Compare(a.Year, b.Year), strings.Compare(a.Sort, b.Sort)) })
 	p.TimeLine = append([]Happening{}, list...)
+}
+
+// eventLane is the lane of an event: storms have their own, as they leave marks that nobody sees.
+func eventLane(sort string) string {
+	if sort == "storm" {
+		return "storm"
+	}
+	return "event"
 }
 
 // gathered adds what comes in hundreds of records: each survey of thickness or potential is one happening, each year of paint one, each docking its

@@ -60,6 +60,7 @@ var kinds = []Kind{
 	kind[survey.Depth]("survey", "depth", "depth", "depths", "depths.csv", "A sounding of the bottom at the berth or on the way out."),
 	kind[survey.Photo]("survey", "photo", "photograph", "photographs", "photos.csv", "A photograph with its place."),
 	kind[survey.NotLooked]("survey", "not_looked", "place not looked at", "places not looked at", "not-looked.csv", "A place that was not looked at, and why."),
+	kind[survey.Event]("survey", "event", "event", "events", "events.csv", "Something that befell her: a storm, a grounding, a fire, a time laid up."),
 	kind[survey.Round]("survey", "round", "round", "rounds", "rounds.csv", "A walk through the ship."),
 	kind[survey.Import]("survey", "import", "file brought in", "files brought in", "imports.csv", "A file that was brought in, and what became of its rows."),
 	kind[survey.Mapping]("survey", "mapping", "layout", "layouts", "layouts.csv", "How files of one layout are read."),

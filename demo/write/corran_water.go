@@ -34,6 +34,15 @@ func corranUnderWater(v *vessel) error {
 		coat-3 | 2014-06-18 | contractor V | zone-topside | 1 | alkyd primer | red | 640 | 96 | St 2 | 17 | 17 | 60 | roller | 90 | 16 | 720 |
 		coat-4 | 2014-06-23 | contractor V | zone-topside | 2 | alkyd gloss | black | 640 | 92 | | 19 | 20 | 58 | roller | 80 | 16 | 720 |
 	`, invent.Values{"basis": "documented", "basis_note": "paint log of 2014", "mark": "board"})
+	v.Table("event", `
+		id | what | sort | date | until | frame | side | damage | repaired
+		event-1953 | Storm of the last of January, broke from her buoy | storm | 1953-01-31 | | 6 | port | rudder stock bent | straightened in dock, March 1953
+		event-1958 | Touched the Skerry bank at low water | grounding | 1958-09-14 | | 40 | both | bottom set up between frames 36 and 48 | left, faired inside
+		event-1972 | Laid up after her last season | laid up | 1972-10 | 1974-05 | | | |
+		event-1974 | Given to the trust, towed to Harl Quay | changed hands | 1974-05 | | | | |
+		event-1987 | Storm of October, lay against the quay for a night | storm | 1987-10-16 | | 60 | starboard | strakes G and H set in | doublers of 1988 over the worst
+		event-2013 | Tidal surge, a metre over the quay | storm | 2013-12-05 | | | | fenders lost, paint off at the waterline |
+	`, invent.Values{"mark": "public"})
 	v.Table("not_looked", `
 		id | date | frame | frame_to | strake | strake_to | side | space | what | why | behind | area | last_looked | needs | price
 		not-1 | 2023-05-10 | 28 | 112 | G | | port | | hull plating behind the port doublers | covered | doubler-1p | 37 | 1988-04 | doublers off in dock, or gauging through by a two-layer method | 14000

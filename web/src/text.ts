@@ -422,7 +422,7 @@ export const text = {
     coatings: 'Coatings',
     heavy: 'Heavy parts',
     time: 'What happened to her, from her building to today',
-    timeLanes: { built: 'built', docking: 'in dock', survey: 'survey', dive: 'dive', repair: 'repair', paint: 'paint', protection: 'protection', outage: 'no protection', unknown: 'not known', leak: 'leak', tow: 'tow' } as Record<string, string>,
+    timeLanes: { built: 'built', docking: 'in dock', survey: 'survey', dive: 'dive', repair: 'repair', paint: 'paint', protection: 'protection', outage: 'no protection', unknown: 'not known', leak: 'leak', storm: 'storm', event: 'event', tow: 'tow' } as Record<string, string>,
     timeTable: 'The list behind it',
     date: 'When', what: 'What', sort: 'Sort',
     weight: 'Weight by the draft marks',
