@@ -117,9 +117,9 @@ func (c *inquiry) planFuture(of *comparedPlan, out []futures.Outcome) PlanFuture
 	m := of.model
 	s := futures.Summarise(m, &of.plan, out)
 	f := PlanFuture{Key: of.key, Name: of.plan.Name, More: []Figure{}, Curve: []YearPoint{}, First: []FirstRow{}, Triggers: []Figure{}}
-	f.Water = chanceFigure("water", "chance of water within ten years", s.Water[tenYears-1])
-	f.Emergency = chanceFigure("emergency", "chance of an emergency docking within ten years", s.Emergency[tenYears-1])
-	f.Loss = chanceFigure("loss", "chance of losing her within ten years", s.Loss[tenYears-1])
+	f.Water = chanceFigure("water", "chance of water within ten years", s.Water[tenYears-1], len(out))
+	f.Emergency = chanceFigure("emergency", "chance of an emergency docking within ten years", s.Emergency[tenYears-1], len(out))
+	f.Loss = chanceFigure("loss", "chance of losing her within ten years", s.Loss[tenYears-1], len(out))
 	f.Docked = c.yearsFigure("docked", "planned docking", s.DockedAt)
 	f.Bill, f.Deferred = notYetFigure("bill", "bill of that docking, in its day's money"), notYetFigure("deferred", "works put off then, of the plan's")
 	if len(of.plan.Scope) > 0 && of.plan.Dock >= 0 {
@@ -148,17 +148,34 @@ func (c *inquiry) planFuture(of *comparedPlan, out []futures.Outcome) PlanFuture
 		f.First = append(f.First, FirstRow{part.Kind, part.ID, part.Name, part.Place, fp.Share.P, fp.Share.SE, c.bandYears(fp.When)})
 	}
 	for _, t := range s.Fired {
-		fig := chanceFigure("trigger", t.Name, t.Share)
+		fig := chanceFigure("trigger", t.Name, t.Share, len(out))
 		fig.Note = fmt.Sprintf("would light in %s of futures; worth %s on average", fig.Text, quantity.Format(t.Money, c.currency(), 0))
 		f.Triggers = append(f.Triggers, fig)
 	}
 	return f
 }
 
-func chanceFigure(key, label string, ch futures.Chance) Figure {
+// chanceFigure is a share of n futures. What happened in none of them, or in all, is no impossibility and no certainty: it is then told by the limit
+// that 95 % of such samples keep, three in n (Hanley and Lippman-Hand 1983, the rule of three).
+func chanceFigure(key, label string, ch futures.Chance, n int) Figure {
 	f := known(key, label, ch.P, "%", field.Computed, "futures")
+	if ch.P == 0 || ch.P == 1 {
+		return surely(f, ch.P, n)
+	}
 	f.P10, f.P50, f.P90 = new(math.Max(ch.P-1.2816*ch.SE, 0)*100), new(ch.P*100), new(math.Min(ch.P+1.2816*ch.SE, 1)*100)
 	f.Note = fmt.Sprintf("standard error %.1f %%", ch.SE*100)
+	return f
+}
+
+func surely(f Figure, p float64, n int) Figure {
+	limit := 3 / float64(n)
+	words, often := "under ", "in none of "
+	if p == 1 {
+		limit, words, often = 1-limit, "over ", "in each of "
+	}
+	f.P10, f.P50, f.P90 = new(100*math.Min(p, limit)), new(100*p), new(100*math.Max(p, limit))
+	f.Text = words + quantity.Format(limit, "%", 1)
+	f.Note = often + count(n, "future", "futures")
 	return f
 }
 

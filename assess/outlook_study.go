@@ -374,7 +374,7 @@ func (s *study) waiting(ctx context.Context, out *FuturesStudy) error {
 		}
 		sum := futures.Summarise(p.model, &later, o)
 		out.Waiting = append(out.Waiting, WaitRow{w, int(day + later.Dock), s.c.moneyDifference("cost", "costs more than on its day", futures.Compare(first, o, futures.Net)),
-			chanceFigure("emergency", "emergency within ten years", sum.Emergency[tenYears-1]), chanceFigure("loss", "losing her within ten years", sum.Loss[tenYears-1]), sum.Deferred})
+			chanceFigure("emergency", "emergency within ten years", sum.Emergency[tenYears-1], len(o)), chanceFigure("loss", "losing her within ten years", sum.Loss[tenYears-1], len(o)), sum.Deferred})
 		s.step(1)
 	}
 	out.WaitingSays = s.waitingSays(out.Waiting)

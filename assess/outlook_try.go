@@ -99,15 +99,15 @@ func (c *inquiry) tell(out *TriggerTrial, of *comparedPlan, lit, unlit []futures
 	s := futures.Summarise(of.model, &of.plan, lit)
 	t := of.plan.Triggers[0]
 	f := s.Fired[0]
-	out.Fires = chanceFigure("fires", "would be lit", f.Share)
+	out.Fires = chanceFigure("fires", "would be lit", f.Share, len(lit))
 	if was {
-		saved := chanceFigure("was", "as it stands now", s.Fired[len(s.Fired)-1].Share)
+		saved := chanceFigure("was", "as it stands now", s.Fired[len(s.Fired)-1].Share, len(lit))
 		out.Was = &saved
 	}
 	out.Money = known("money", "moves on average", f.Money, c.currency(), field.Computed, "futures")
 	out.Money.Text = c.roundly(math.Abs(f.Money), math.Abs(t.Money)*max(f.Share.SE, 1e-3))
 	out.Days = known("days", "moves the stay on average by", f.Share.P*t.Days*secondsADay, "d", field.Computed, "futures")
-	out.NotDocked = chanceFigure("not_docked", "never docked as planned within ten years", futures.Chance{P: 1 - s.Docked[tenYears-1].P, SE: s.Docked[tenYears-1].SE})
+	out.NotDocked = chanceFigure("not_docked", "never docked as planned within ten years", futures.Chance{P: 1 - s.Docked[tenYears-1].P, SE: s.Docked[tenYears-1].SE}, len(lit))
 	verb := "called"
 	if !t.Worse {
 		verb = "released"
