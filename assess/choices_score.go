@@ -73,7 +73,9 @@ func scoreRow(e dossier.Entry[plan.Course], k dossier.Entry[plan.Criterion]) Sco
 		s.Score = points(k.Body.Name, s.mid, basisOf(e.Head, field.Assumed), e.BasisNote).of("course", e.ID)
 		if i < len(e.Body.ScoresLow) && i < len(e.Body.ScoresHigh) {
 			s.low, s.high = e.Body.ScoresLow[i], e.Body.ScoresHigh[i]
-			s.Score.Text = fmt.Sprintf("%g to %g, likely %g", s.low, s.high, s.mid)
+			if s.low != s.high {
+				s.Score.Text = fmt.Sprintf("%g to %g, likely %g", s.low, s.high, s.mid)
+			}
 		}
 		s.outside(k.Body)
 	}

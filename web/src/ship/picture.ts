@@ -108,7 +108,7 @@ function profile(d: Drawing): Drawn {
   return {
     lines: [
       ...waterlines.map((points): Line => ({ points: points.map(up), weight: 'faint' })),
-      ...d.spaces.map((s): Line => ({ points: box(s.x, s.z).map(up), weight: 'faint' })),
+      ...d.spaces.filter((s) => s.z[0] < d.particulars.depth).map((s): Line => ({ points: box(s.x, s.z).map(up), weight: 'faint' })),
       ...gear(d, 'profile').map((points): Line => ({ points: points.map(up), weight: 'plain' })),
       { points: closed(d.profile.outline).map(up), weight: 'heavy' },
       { points: d.profile.deck.map(up), weight: 'plain' },
