@@ -98,6 +98,18 @@ it('follows the water from space to space, and holds it up behind a door that is
   await page.close()
 }, 60000)
 
+it('works the docking with the ballast moved, and as she lies when asked', async () => {
+  const { page } = await open(browser, program.address, '/docking')
+  const section = page.locator('section[aria-labelledby=sequence]')
+  await section.getByText(/^Worked with .* pig iron/).first().waitFor()
+  expect(await section.getByText(/Over the line load/).count()).toBe(0)
+  await section.locator('[data-ballast]').focus()
+  await page.keyboard.press('Space')
+  await section.getByText(/^Worked as she lies/).first().waitFor()
+  await section.getByText(/Over the line load: 4\d\.\d t\/m/).waitFor()
+  await page.close()
+})
+
 it('shifts a weight and shows hull and hand side by side', async () => {
   const { page } = await open(browser, program.address, '/docking', phone)
   const form = page.locator('form')
