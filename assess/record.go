@@ -10,6 +10,7 @@ type RecordPage struct {
 	Parts     []PartRow     `json:"parts"`
 	Deferred  []DeferredRow `json:"deferred"`
 	Carried   []CarriedRow  `json:"carried"` // what one docking hands to the next, with its day
+	Saving    []Figure      `json:"saving"`  // what to put by each year for the next docking: the figures of the page Money
 	Questions []QuestionRow `json:"questions"`
 	Updates   []UpdateRow   `json:"updates"`
 	Drafts    []DraftRow    `json:"drafts"` // the next update, for somebody to edit
@@ -27,6 +28,10 @@ func (c *inquiry) recordPage(b *Brief) RecordPage {
 	p.Overdue = append(append(p.Overdue, c.overdueParts()...), c.overdueDeferred()...)
 	p.Overdue = append(append(p.Overdue, c.overdueRepairs()...), c.overdueGuarantees()...)
 	c.reviewRows(&p)
+	p.Saving = []Figure{}
+	if n := b.Money.Next; n != nil {
+		p.Saving = append(p.Saving, n.Figures...)
+	}
 	p.Polls, p.PollWords = append([]PollRow{}, b.Choices.Polls...), pollWords(b.Choices.Polls)
 	p.Board = c.boardPaper(b, c.lastTold("board"))
 	for _, r := range p.Parts {

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"oakum/demo"
 	"oakum/dossier"
 	"oakum/plan"
 	"oakum/ship"
@@ -128,5 +129,22 @@ func TestDonorsReadOfTheirThing(t *testing.T) {
 	want := "Port gland**: new packing, done on 10 April 2027. Given by the rowing club and 1 giver who is not named: thank you."
 	if !strings.Contains(text, want) || strings.Contains(text, "Private Name") {
 		t.Errorf("want %q in\n%s", want, text)
+	}
+}
+
+// The sum to put by for the next docking stands on Record with the very figures of Money.
+func TestRecordShowsTheSavingOfMoney(t *testing.T) {
+	d, err := demo.Ship("corran-vey")
+	if err != nil {
+		t.Fatal(err)
+	}
+	b := brief(t, d, "2026-11-25")
+	if b.Money.Next == nil || len(b.Record.Saving) == 0 || len(b.Record.Saving) != len(b.Money.Next.Figures) {
+		t.Fatalf("money %+v, record %+v", b.Money.Next, b.Record.Saving)
+	}
+	for i, f := range b.Record.Saving {
+		if g := b.Money.Next.Figures[i]; f.Key != g.Key || f.Text != g.Text || f.Sheet != g.Sheet {
+			t.Errorf("%s: %q on Record, %q on Money", f.Key, f.Text, g.Text)
+		}
 	}
 }

@@ -2462,6 +2462,7 @@ export interface components {
             polls: components["schemas"]["AssessPollRow"][];
             questions: components["schemas"]["AssessQuestionRow"][];
             reviews: components["schemas"]["AssessReviewRow"][];
+            saving: components["schemas"]["AssessFigure"][];
             updates: components["schemas"]["AssessUpdateRow"][];
         };
         AssessRenewalPart: {
