@@ -21,12 +21,13 @@ var bids = Paper{
 	make: func(d *page.Document, b *assess.Brief) {
 		var r references
 		d.Heading("As the yards wrote them, and on one footing")
-		t := page.Table{Columns: []page.Column{{Head: "Yard", Face: page.Bold, Share: 1}, {Head: "State"}, {Head: "Valid until"}, {Head: "Total, as written", Right: true}, {Head: "On one footing", Right: true, Face: page.Bold}, {Head: "Enough eight times in ten", Right: true}, {Head: "Lump sum", Right: true}, {Head: "A day", Right: true}, {Head: "Days", Right: true}, {Head: "Tow", Right: true}, {Head: "Left out would cost", Right: true}, {Head: "Left out", Share: 1}, {Head: "Lines", Right: true}, {Head: "of them empty", Right: true}}, Size: page.Small}
+		t := page.Table{Columns: []page.Column{{Head: "Yard", Face: page.Bold, Share: 1}, {Head: "Valid until"}, {Head: "As written", Right: true}, {Head: "On one footing", Right: true, Face: page.Bold}, {Head: "Enough eight times in ten", Right: true}, {Head: "Ends as the lowest", Right: true}, {Head: "A day", Right: true}, {Head: "Days", Right: true}, {Head: "Tow", Right: true}, {Head: "Left out", Share: 1}, {Head: "Would cost", Right: true}, {Head: "Lines empty", Right: true}}, Size: page.Small}
 		for _, x := range b.Money.Bids {
-			t.Rows = append(t.Rows, []string{x.Yard, x.State, x.Valid, x.Written.Text, x.Evaluated.Text, x.Sure.Text, x.Lump.Text, x.DayRate.Text, x.Days.Text, x.Tow.Text, x.Excluded.Text, x.LeftOut, fmt.Sprint(x.Lines), fmt.Sprint(x.Blanks)})
+			t.Rows = append(t.Rows, []string{words(", ", x.Yard, x.State), x.Valid, x.Written.Text, x.Evaluated.Text, x.Sure.Text, x.Lowest.Text, x.DayRate.Text, x.Days.Text, x.Tow.Text, x.LeftOut, x.Excluded.Text, fmt.Sprintf("%d of %d", x.Blanks, x.Lines)})
 		}
 		d.Table(keep(t))
 		d.Note("The totals as written can't be compared: each leaves out something else, and their days differ. On one footing the gaps are filled by the own estimate. An empty line is not nothing to pay: ask.")
+		bidTurns(d, b)
 		if len(b.Money.BidNotes) > 0 {
 			d.Heading("To be made clear before anything is signed")
 			notices(d, b.Money.BidNotes, "What")
@@ -39,6 +40,23 @@ var bids = Paper{
 		sheetResults(d, b, "money.bids@")
 		d.Sign(page.Signer{Who: "Opened and read", For: "by two people"})
 	},
+}
+
+// bidTurns says at which quantities two bids change places.
+func bidTurns(d *page.Document, b *assess.Brief) {
+	if len(b.Money.Bids) < 2 {
+		return
+	}
+	d.Heading("Where two bids change places")
+	if len(b.Money.Turns) == 0 {
+		d.Text("Over the quantities that are expected no two bids change places.")
+		return
+	}
+	t := page.Table{Size: page.Small, Columns: []page.Column{{Head: "How much of", Share: 1, Face: page.Bold}, {Head: "They cost the same at", Right: true}, {Head: "Expected"}, {Head: "Cheaper below it"}, {Head: "Cheaper above it"}, {Head: "Within what is expected"}}}
+	for _, x := range b.Money.Turns {
+		t.Rows = append(t.Rows, []string{x.Item, x.At.Text, x.Now.Text, x.Below, x.Above, mark(x.Within)})
+	}
+	d.Table(keep(t))
 }
 
 // bidLines sets the lines of all bids side by side by item number.

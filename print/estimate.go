@@ -20,6 +20,7 @@ var estimate = Paper{
 		d.List(b.Money.Heading)
 		d.Heading("The whole")
 		r.figures(d, b.Money.Estimate)
+		outside(d, b, &r)
 		d.Heading("Line by line, as they stand in the records")
 		t := page.Table{Size: page.Small, Columns: []page.Column{{Head: "Line", Share: 1}, {Head: "Low", Right: true}, {Head: "Likely", Right: true, Face: page.Bold}, {Head: "High", Right: true}, {Head: "Share of the spread", Right: true}, {Head: "State"}}}
 		for _, l := range b.Money.Lines {
@@ -30,6 +31,26 @@ var estimate = Paper{
 		scope(d, b)
 		r.list(d, b)
 	},
+}
+
+// outside puts what happened to others beside the own lines; the two are never mixed.
+func outside(d *page.Document, b *assess.Brief, r *references) {
+	v := b.Money.Outside
+	if v == nil {
+		return
+	}
+	d.Heading("Beside it: what happened to others")
+	t := page.Table{Columns: []page.Column{{Head: "What", Share: 1, Face: page.Bold}, {Head: "By our own lines", Right: true}, {Head: "By the others", Right: true}, {Head: "How known"}}}
+	for _, x := range v.Rows {
+		t.Rows = append(t.Rows, []string{x.What, x.Inside.Text, x.Outside.Text, r.from(x.Outside)})
+	}
+	if len(t.Rows) > 0 {
+		d.Table(keep(t))
+	}
+	r.figures(d, v.More)
+	for _, s := range v.Says {
+		d.Note(s)
+	}
 }
 
 // scope is what the money of today pays for, and what each further sum adds.

@@ -18,20 +18,59 @@ var options = Paper{
 	make: func(d *page.Document, b *assess.Brief) {
 		var r references
 		c := b.Choices
-		d.List(c.Heading)
+		d.OnOnePage(func(d *page.Document, short bool) {
+			d.List(c.Heading)
+			mattersAtOnce(d, b, short)
+			plansApart(d, b)
+			if len(c.Conflicts) > 0 {
+				d.Heading("Cannot stand together")
+				notices(d, c.Conflicts, "What")
+			}
+			if len(c.Gates) > 0 {
+				d.Heading("May not be given away yet")
+				notices(d, c.Gates, "What")
+			}
+		})
+		d.Turn()
+		d.Heading("Annex: each question, its courses side by side")
 		for _, m := range c.Matters {
 			matter(d, b, m, &r)
 		}
-		if len(c.Conflicts) > 0 {
-			d.Heading("Cannot stand together")
-			notices(d, c.Conflicts, "What")
-		}
-		if len(c.Gates) > 0 {
-			d.Heading("May not be given away yet")
-			notices(d, c.Gates, "What")
-		}
 		r.list(d, b)
 	},
+}
+
+// mattersAtOnce is the one table that a board reads: what is asked, by when, what the plan would answer, and how close it is.
+func mattersAtOnce(d *page.Document, b *assess.Brief, short bool) {
+	t := page.Table{Size: page.Small, Columns: []page.Column{{Head: "Question", Share: 2, Face: page.Bold}, {Head: "By"}, {Head: "Settled by"}, {Head: "The plan takes", Share: 1}, {Head: "Cost", Right: true}, {Head: "State, close calls", Share: 1}}}
+	for _, m := range b.Choices.Matters {
+		calls := 0
+		for _, n := range b.Choices.Close {
+			if n.ID == m.ID {
+				calls++
+			}
+		}
+		state := m.State
+		if calls > 0 {
+			state = fmt.Sprintf("%s; %d close", m.State, calls)
+		}
+		name := words(": ", m.Name, m.Question)
+		if short {
+			name = m.Name
+		}
+		t.Rows = append(t.Rows, []string{name, m.Due, m.Who, m.Taken, m.Cost.Text, state})
+	}
+	d.Table(keep(t))
+}
+
+// plansApart says what separates the plans on the same futures.
+func plansApart(d *page.Document, b *assess.Brief) {
+	f := b.Outlook.Futures
+	if f == nil || len(f.Apart) == 0 {
+		return
+	}
+	d.Heading("What separates the plans")
+	d.List(f.Apart)
 }
 
 func matter(d *page.Document, b *assess.Brief, m assess.MatterRow, r *references) {
