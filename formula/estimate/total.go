@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"sync"
 
 	"oakum/calc"
 	"oakum/field"
@@ -148,10 +149,12 @@ func (out *EstimateOut) moments(lines []Line, spreads []Spread, correlation func
 // sample fills what needs draws of the sum.
 func (out *EstimateOut) sample(sum *Sum) {
 	out.Points, out.MeanSampled, out.SDSampled = sum.Points(), sum.Mean, sum.SD
+	var wg sync.WaitGroup // each looks at the same draws on its own: any number of cores gives the same bits
 	for i, p := range []*float64{&out.P10, &out.P20, &out.P30, &out.P40, &out.P50, &out.P60, &out.P70, &out.P80, &out.P90} {
-		*p = sum.At(float64(i+1) / 10)
+		wg.Go(func() { *p = sum.At(float64(i+1) / 10) })
 	}
-	out.Chance = sum.Below(out.LikelySum)
+	wg.Go(func() { out.Chance = sum.Below(out.LikelySum) })
+	wg.Wait()
 }
 
 func (out *EstimateOut) warn(in EstimateIn) {
