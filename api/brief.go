@@ -39,6 +39,11 @@ type body[T any] struct{ Body T }
 
 func answer[T any](v T) *body[T] { return &body[T]{v} }
 
+// InUnits picks the units of what is shown.
+type InUnits struct {
+	Units quantity.System `query:"units" enum:"as-entered,metric,us" doc:"the units figures and sentences are shown in; as they are declared when left out"`
+}
+
 // BriefAnswer is the brief with the IDs of its sheets.
 type BriefAnswer struct {
 	*assess.Brief
@@ -47,12 +52,15 @@ type BriefAnswer struct {
 
 func (s *Server) briefRoutes(api huma.API) {
 	huma.Register(api, huma.Operation{OperationID: "brief", Method: http.MethodGet, Path: "/brief", Summary: "The brief of a day", Tags: []string{"brief"}},
-		func(_ context.Context, q *AsOf) (*body[BriefAnswer], error) {
-			b, err := s.briefAsOf(*q)
+		func(_ context.Context, q *struct {
+			AsOf
+			InUnits
+		}) (*body[BriefAnswer], error) {
+			b, err := s.briefAsOf(q.AsOf)
 			if err != nil {
 				return nil, err
 			}
-			return answer(BriefAnswer{b, b.SheetIDs()}), nil
+			return answer(BriefAnswer{b.In(q.Units), b.SheetIDs()}), nil
 		})
 	huma.Register(api, huma.Operation{OperationID: "sheet", Method: http.MethodGet, Path: "/sheets/{id}", Summary: "The sheet behind a figure", Tags: []string{"brief"}},
 		func(_ context.Context, q *struct {

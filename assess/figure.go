@@ -26,6 +26,8 @@ type Figure struct {
 	ID    string      `json:"id,omitempty"`
 	Note  string      `json:"note,omitempty"`
 	Worry int         `json:"worry"` // 0 none, 1 watch, 2 act, 3 now
+	// Declared is the value in the unit that its record or its method declares, where the figure is shown in another.
+	Declared *float64 `json:"declared,omitempty"`
 }
 
 // unknown is the figure of a thing nobody knows.

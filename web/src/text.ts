@@ -14,6 +14,8 @@ export const text = {
     noDay: (typed: string) => `"${typed}" is no day: write year, month, day, as in 2026-11-30.`,
     today: 'Today',
     revision: 'Revision',
+    units: 'Units',
+    unitsOf: { 'as-entered': 'as entered', metric: 'metric', us: 'US' } as const,
     snapshot: 'Snapshot',
     page: 'Page',
     ship: 'Ship',

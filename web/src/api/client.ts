@@ -25,7 +25,7 @@ export const calendarFile = (day?: string): string => `/api/v1/calendar.ics${day
 
 export const client = {
   ship: () => got<ShipHead>(api.GET('/api/v1/ship')),
-  brief: (day?: string) => got<Brief>(api.GET('/api/v1/brief', { params: { query: asOf(day) } })),
+  brief: (day?: string, units?: 'as-entered' | 'metric' | 'us') => got<Brief>(api.GET('/api/v1/brief', { params: { query: { ...asOf(day), ...(units && units !== 'as-entered' ? { units } : {}) } } })),
   drawing: (day?: string) => got<Drawing>(api.GET('/api/v1/drawing', { params: { query: asOf(day) } })),
   shell: (day?: string) => got<ShellMap>(api.GET('/api/v1/shell', { params: { query: asOf(day) } })),
   sheet: (id: string, day?: string) => got<Sheet>(api.GET('/api/v1/sheets/{id}', { params: { path: { id }, query: asOf(day) } })),

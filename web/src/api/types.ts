@@ -1603,6 +1603,8 @@ export interface components {
         AssessFigure: {
             basis: string;
             basis_note?: string;
+            /** Format: double */
+            declared?: number;
             id?: string;
             key: string;
             kind?: string;
@@ -3400,6 +3402,8 @@ export interface operations {
                 day?: string;
                 /** @description the plan to assume; the plan in force when left out */
                 plan?: string;
+                /** @description the units figures and sentences are shown in; as they are declared when left out */
+                units?: "as-entered" | "metric" | "us";
             };
             header?: never;
             path?: never;

@@ -2,6 +2,7 @@
 import { client } from '../api/client'
 import type { Brief, Drawing, ShellMap, ShipHead } from '../api/contract'
 import { address, router } from './route.svelte'
+import { reader } from './units.svelte'
 
 class Reading {
   #turn = $state(0)
@@ -18,7 +19,8 @@ class Reading {
 
   get brief(): Promise<Brief> {
     const day = this.day
-    return this.#once(`brief ${day ?? ''}`, () => client.brief(day))
+    const { units } = reader
+    return this.#once(`brief ${day ?? ''} ${units}`, () => client.brief(day, units))
   }
 
   get drawing(): Promise<Drawing> {
