@@ -32,7 +32,7 @@ func LocalAddresses() ([]net.IP, error) {
 
 // sendsFrom is the address this machine would send from to one that is nowhere (RFC 5737). Opening such a socket sends nothing.
 func sendsFrom() net.IP {
-	c, err := net.Dial("udp4", "192.0.2.1:9")
+	c, err := net.DialUDP("udp4", nil, &net.UDPAddr{IP: net.IPv4(192, 0, 2, 1), Port: 9})
 	if err != nil {
 		return nil
 	}

@@ -66,6 +66,9 @@ func onTinyDisk(dir string) error {
 	}
 	fmt.Println(said)
 	s.Close()
-	s, err = Open(context.Background(), filepath.Join(dir, "ship.oakum"))
-	return err
+	again, err := Open(context.Background(), filepath.Join(dir, "ship.oakum"))
+	if err != nil {
+		return err
+	}
+	return again.Close()
 }
