@@ -17,7 +17,6 @@ func record[T any](id string, body T) dossier.Record {
 	return dossier.Record{Head: dossier.Head{ID: id, Kind: dossier.KindOf[T]()}, Body: &body}
 }
 
-
 func withMatter(t *testing.T) *app.App {
 	t.Helper()
 	a := opened(t)

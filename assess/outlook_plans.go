@@ -108,7 +108,7 @@ func (c *inquiry) compared(parts []lifePart, keys []string) ([]comparedPlan, err
 }
 
 func (c *inquiry) comparedPlan(m *futures.Model, parts []lifePart, key string) (comparedPlan, error) {
-	p := futures.Plan{Name: c.inForceName(), Dock: c.dockIn(), Scope: c.scopeOf(m, c.plan.Scheme), Again: again(c.plan.Scheme), Triggers: c.futureTriggers(m, parts)}
+	p := futures.Plan{Name: c.inForceName(), Dock: c.dockIn(), Scope: c.scopeOf(m, c.plan.Scheme), Again: again(c.plan.Scheme), Triggers: c.futureTriggers(m)}
 	switch key {
 	case planInForce:
 	case planEarlier:
@@ -135,7 +135,7 @@ func (c *inquiry) entered(parts []lifePart, id string) (comparedPlan, error) {
 	}
 	other := c.under(Plan{e.ID, e.Body})
 	m := other.modelOf(parts)
-	p := futures.Plan{Name: e.Body.Name, Dock: c.docksAfter(e.Body, 2), Scope: c.scopeOf(m, e.Body), Again: again(e.Body), Triggers: other.futureTriggers(m, parts)}
+	p := futures.Plan{Name: e.Body.Name, Dock: c.docksAfter(e.Body, 2), Scope: c.scopeOf(m, e.Body), Again: again(e.Body), Triggers: other.futureTriggers(m)}
 	if yes(e.Body.Wait) {
 		p.Dock, p.Triggers = -1, nil
 	}

@@ -15,13 +15,13 @@ import (
 var triggerGroups = map[string]string{"doubler": "doublers", "opening": "openings", "gland": "glands", "anode": "anodes", "coating": "coating"}
 
 // futureTriggers are the agreed triggers as the futures can test them; those that they know nothing of are left out.
-func (c *inquiry) futureTriggers(m *futures.Model, parts []lifePart) []futures.Trigger {
+func (c *inquiry) futureTriggers(m *futures.Model) []futures.Trigger {
 	var list []futures.Trigger
 	for _, e := range dossier.All[plan.Trigger](c.d) {
 		if e.Body.State == "withdrawn" {
 			continue
 		}
-		if t, _, ok := c.futureTrigger(m, parts, e.Body); ok {
+		if t, _, ok := c.futureTrigger(m, e.Body); ok {
 			list = append(list, t)
 		}
 	}
@@ -29,7 +29,7 @@ func (c *inquiry) futureTriggers(m *futures.Model, parts []lifePart) []futures.T
 }
 
 // futureTrigger is a trigger as the futures can test it, with what of the ship is looked at for it in words; where they can't, why.
-func (c *inquiry) futureTrigger(m *futures.Model, parts []lifePart, b plan.Trigger) (t futures.Trigger, looksAt string, ok bool) {
+func (c *inquiry) futureTrigger(m *futures.Model, b plan.Trigger) (t futures.Trigger, looksAt string, ok bool) {
 	t = futures.Trigger{Name: cmp.Or(b.Name, c.triggerSentence(b)), Worse: b.Direction != "better", Count: 1}
 	if b.Money != nil {
 		t.Money = *b.Money
@@ -42,7 +42,7 @@ func (c *inquiry) futureTrigger(m *futures.Model, parts []lifePart, b plan.Trigg
 	}
 	switch b.Finding {
 	case "plate", "pit", "through":
-		looksAt, ok = c.gaugedTrigger(&t, m, parts, b)
+		looksAt, ok = c.gaugedTrigger(&t, m, b)
 		return t, looksAt, ok
 	}
 	group, known := triggerGroups[b.Finding]
@@ -96,12 +96,12 @@ func (c *inquiry) placeOf(id string) ship.Place {
 
 // gaugedTrigger reads the plates of a trigger: every place read there, worn on to the day in dock. Thickness and share lost are held against the limit
 // place by place, or together by their mean where the trigger runs towards better; area and count add up the plates that are under their own limit.
-func (c *inquiry) gaugedTrigger(t *futures.Trigger, m *futures.Model, parts []lifePart, b plan.Trigger) (looksAt string, ok bool) {
+func (c *inquiry) gaugedTrigger(t *futures.Trigger, m *futures.Model, b plan.Trigger) (looksAt string, ok bool) {
 	if c.seen == nil {
 		return "no plate has been read", false
 	}
 	if b.Measure == "area" || b.Measure == "count" {
-		return c.countedTrigger(t, m, parts, b)
+		return c.countedTrigger(t, m, b)
 	}
 	limit, limited := limitOfTrigger(b)
 	switch b.Measure {
@@ -120,7 +120,7 @@ func (c *inquiry) gaugedTrigger(t *futures.Trigger, m *futures.Model, parts []li
 		if !r.left.known || !covers(l, b.Place, c.placeOf(r.ID)) {
 			continue
 		}
-		g := c.gauge(m, parts, r)
+		g := c.gauge(m, r)
 		switch {
 		case !limited && r.Limit.Value != nil:
 			g.Limit = *r.Limit.Value / 1000
@@ -148,7 +148,7 @@ func (c *inquiry) gaugedTrigger(t *futures.Trigger, m *futures.Model, parts []li
 }
 
 // countedTrigger adds up the plates whose worst place is under its least thickness, by their area or their number.
-func (c *inquiry) countedTrigger(t *futures.Trigger, m *futures.Model, parts []lifePart, b plan.Trigger) (looksAt string, ok bool) {
+func (c *inquiry) countedTrigger(t *futures.Trigger, m *futures.Model, b plan.Trigger) (looksAt string, ok bool) {
 	limit, limited := limitOfTrigger(b)
 	if !limited {
 		return "the trigger names no limit", false
@@ -158,7 +158,7 @@ func (c *inquiry) countedTrigger(t *futures.Trigger, m *futures.Model, parts []l
 		if p.worst == nil || !p.worst.left.known || p.worst.Limit.Value == nil || !covers(l, b.Place, p.entry.Body.Place) {
 			continue
 		}
-		g := c.gauge(m, parts, p.worst)
+		g := c.gauge(m, p.worst)
 		g.Limit = *p.worst.Limit.Value / 1000
 		if b.Measure == "area" {
 			area, known := p.area()
@@ -181,7 +181,7 @@ func (c *inquiry) countedTrigger(t *futures.Trigger, m *futures.Model, parts []l
 }
 
 // gauge is one place read, as the futures read it again in dock.
-func (c *inquiry) gauge(m *futures.Model, parts []lifePart, r *PlateRow) futures.Gauge {
+func (c *inquiry) gauge(m *futures.Model, r *PlateRow) futures.Gauge {
 	name := c.zoneAt(r.spot)
 	zone := slices.IndexFunc(m.Zones, func(z futures.Zone) bool { return z.Name == name })
 	if zone < 0 {

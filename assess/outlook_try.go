@@ -44,12 +44,12 @@ func (b *Brief) TryTrigger(ctx context.Context, id string, t plan.Trigger) (Trig
 	}
 	with := list[0]
 	with.model.Years = tenYears // what is lit is seen at the first docking
-	tried, looksAt, ok := c.futureTrigger(with.model, b.Outlook.parts, t)
+	tried, looksAt, ok := c.futureTrigger(with.model, t)
 	saved, _, was := futures.Trigger{}, "", false
 	if e, found := dossier.Find[plan.Trigger](c.d, id); found {
-		saved, _, was = c.futureTrigger(with.model, b.Outlook.parts, e.Body)
+		saved, _, was = c.futureTrigger(with.model, e.Body)
 	}
-	others := c.otherTriggers(with.model, b.Outlook.parts, id)
+	others := c.otherTriggers(with.model, id)
 	b.tries.Unlock()
 
 	out.Plan, out.LooksAt, out.Tested = with.plan.Name, looksAt, ok
@@ -81,13 +81,13 @@ func (b *Brief) TryTrigger(ctx context.Context, id string, t plan.Trigger) (Trig
 }
 
 // otherTriggers are all agreed triggers but one.
-func (c *inquiry) otherTriggers(m *futures.Model, parts []lifePart, id string) []futures.Trigger {
+func (c *inquiry) otherTriggers(m *futures.Model, id string) []futures.Trigger {
 	var list []futures.Trigger
 	for _, e := range dossier.All[plan.Trigger](c.d) {
 		if e.ID == id || e.Body.State == "withdrawn" {
 			continue
 		}
-		if t, _, ok := c.futureTrigger(m, parts, e.Body); ok {
+		if t, _, ok := c.futureTrigger(m, e.Body); ok {
 			list = append(list, t)
 		}
 	}
