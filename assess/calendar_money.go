@@ -117,6 +117,12 @@ func (c *inquiry) calendarCase(m *MoneyPage, s scopeAsked, hoped bool, yards []*
 	}
 	k.band.notBefore()
 	if !k.band.award.IsZero() && k.band.known {
+		if told := quantity.DateOf(k.band.award.Last()); k.band.p10 == told {
+			k.Signing.Text = told.Words()
+			if month, err := quantity.NewDate(k.band.p80.Year(), k.band.p80.Month(), 0); err == nil && told.Before(k.band.p80) {
+				k.Signing.Text += " to " + month.Words()
+			}
+		}
 		k.Signing.Note = "not before " + k.band.award.Words() + ", when the last of what is applied for is told; " + k.Signing.Note
 	}
 	return k, true

@@ -17,7 +17,7 @@ var byHand = map[string]string{
 	"afloat.flooding":       "worked when the Docking page is asked for spaces open to the sea",
 	"afloat.trend":          "the weight trend on Standing joins her whole log; by hand for a few readings",
 	"choice.tree":           "looks are ranked by what they may change; a whole tree is drawn by hand",
-	"choice.contract":       "the triggers carry what it finds; it wants states and chances that only a person can give",
+	"choice.contract":       "worked when Money is asked what to sign before the hull is seen",
 	"coating.window":        "wants a weather forecast of the coming days, which the demonstration does not hold",
 	"docking.sequence":      "worked when the Docking page is asked for a state",
 	"flooding.permeability": "the spaces carry their permeability; by hand from what stands in them",

@@ -29,7 +29,7 @@ func Papers() []Paper {
 	return []Paper{
 		board, condition, thickness, openings, blanks, anodePlan, fieldNext, fieldThickness, fieldRounds, fieldGlands, fieldDive, fieldPaint,
 		options, estimate, funding, specification, bids,
-		dockingCalculation, dockmaster, tow, arrival,
+		calendarPaper, dockingCalculation, dockmaster, tow, arrival,
 		foundReport, changeOrders, dailyLog, paintLog, undocking, completion, handover, labels,
 	}
 }

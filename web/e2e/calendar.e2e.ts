@@ -102,3 +102,14 @@ it('follows the works while she is in dock', async () => {
   await page.close()
   await inDock.stop()
 })
+
+it('says which works to sign before the hull is seen', async () => {
+  const { page, complaints } = await open(browser, program.address, '/money?day=2026-11-25')
+  const part = page.locator('#contract')
+  await part.getByRole('button', { name: 'Work it out' }).click()
+  await part.getByText(/^Sign these \d+ works now for/).waitFor()
+  await part.getByText('As she may be found', { exact: true }).first().click()
+  await part.getByRole('columnheader', { name: 'Chance' }).waitFor()
+  expect(complaints).toEqual([])
+  await page.close()
+})

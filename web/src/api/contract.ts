@@ -51,6 +51,7 @@ export type DraftRow = Whole<Schemas['AssessDraftRow']>
 export type PartRow = Whole<Schemas['AssessPartRow']>
 export type QuestionRow = Whole<Schemas['AssessQuestionRow']>
 export type PhotoRow = Whole<Schemas['AssessPhotoRow']>
+export type Contract = Whole<Schemas['AssessContractPart']>
 export type CalendarLane = Whole<Schemas['AssessLane']>
 export type YardCase = Whole<Schemas['AssessYardCase']>
 export type Network = Whole<Schemas['AssessNetworkPart']>

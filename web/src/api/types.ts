@@ -483,6 +483,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/money/contract": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What to sign before the hull is seen, and what to add or drop when it is */
+        get: operations["contract"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/news": {
         parameters: {
             query?: never;
@@ -1189,6 +1206,42 @@ export interface components {
             packs: components["schemas"]["AssessFigure"];
             system: string;
             zone: string;
+        };
+        AssessContractPart: {
+            figures: components["schemas"]["AssessFigure"][];
+            missing: components["schemas"]["AssessNotice"][];
+            proved: boolean;
+            rules: components["schemas"]["AssessContractRule"][];
+            says: string[];
+            sheet: string;
+            sign: components["schemas"]["AssessContractWork"][];
+            states: components["schemas"]["AssessContractState"][];
+            takes_for_granted: string[];
+            wait: components["schemas"]["AssessContractWork"][];
+        };
+        AssessContractRule: {
+            id: string;
+            kind: string;
+            says: string;
+            share: components["schemas"]["AssessFigure"];
+            worth: components["schemas"]["AssessFigure"];
+        };
+        AssessContractState: {
+            add: string;
+            chance: components["schemas"]["AssessFigure"];
+            days: components["schemas"]["AssessFigure"];
+            drop: string;
+            enough: boolean;
+            money: components["schemas"]["AssessFigure"];
+            name: string;
+        };
+        AssessContractWork: {
+            cost: components["schemas"]["AssessFigure"];
+            id: string;
+            kind: string;
+            must: boolean;
+            name: string;
+            risk: components["schemas"]["AssessFigure"];
         };
         AssessCourseRow: {
             bearing?: components["schemas"]["AssessFigure"];
@@ -4499,6 +4552,42 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["CalcSheet"];
+                };
+            };
+            /** @description Error */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ErrorModel"];
+                };
+            };
+        };
+    };
+    contract: {
+        parameters: {
+            query?: {
+                /** @description the day to look at, as YYYY-MM-DD; today when left out */
+                day?: string;
+                /** @description the plan to assume; the plan in force when left out */
+                plan?: string;
+                /** @description money there is; what can be signed for when left out */
+                money?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description OK */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AssessContractPart"];
                 };
             };
             /** @description Error */

@@ -1,0 +1,61 @@
+package assess
+
+import (
+	"context"
+	"math"
+	"os"
+	"slices"
+	"testing"
+	"time"
+
+	"oakum/dossier"
+)
+
+// The steamer, once everything hoped for has come: what must be done is signed, the rest waits for the hull; knowing the hull first is worth something,
+// minding the states at least nothing, and the shares of the states add up. Twice the money never makes it dearer.
+func TestSteamersContract(t *testing.T) {
+	r, err := dossier.ReadFolder(os.DirFS("../demo/corran-vey"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	d, err := r.Whole()
+	if err != nil {
+		t.Fatal(err)
+	}
+	b := brief(t, d, "2026-11-25")
+	start := time.Now()
+	p, err := b.Contract(context.Background(), nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Logf("%v, %d states: %q", time.Since(start), len(p.States), p.Says)
+	sum := 0.0
+	for _, s := range p.States {
+		sum += *s.Chance.Value
+	}
+	if math.Abs(sum-100) > 1e-6 || len(p.States) < 4 {
+		t.Errorf("%d states with %v %% between them", len(p.States), sum)
+	}
+	for _, w := range slices.Concat(p.Sign, p.Wait) {
+		if w.Must && !slices.ContainsFunc(p.Sign, func(x ContractWork) bool { return x.ID == w.ID }) {
+			t.Errorf("%s must be done and is not signed", w.Name)
+		}
+	}
+	expected, first := number(t, p.Figures, "expected"), number(t, p.Figures, "wait_and_see")
+	if evpi := number(t, p.Figures, "evpi"); math.Abs(expected-first-evpi) > 1 || evpi < 0 {
+		t.Errorf("expected %v, seen first %v, worth %v", expected, first, evpi)
+	}
+	if _, ok := b.Sheet(p.Sheet); !ok {
+		t.Errorf("no sheet %s", p.Sheet)
+	}
+	more, err := b.Contract(context.Background(), new(3e6))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if dearer := number(t, more.Figures, "expected"); dearer > expected+1 {
+		t.Errorf("with more money %v, with less %v", dearer, expected)
+	}
+	if less, err := b.Contract(context.Background(), new(1000.0)); err != nil || len(less.Missing) == 0 {
+		t.Errorf("a thousand can't pay for what must be done: %v, %+v", err, less.Says)
+	}
+}
