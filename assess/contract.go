@@ -248,7 +248,7 @@ func (c *inquiry) lit(ctx context.Context, b *Brief, list []effect) ([]uint64, e
 		p := plans[0]
 		p.Triggers = nil
 		for i, e := range list {
-			if t, _, ok := c.futureTrigger(m, b.Outlook.parts, e.e.Body); ok && len(p.Triggers) < 31 {
+			if t, _, ok := c.futureTrigger(m, e.e.Body); ok && len(p.Triggers) < 31 {
 				seen[i] = len(p.Triggers)
 				p.Triggers = append(p.Triggers, t)
 			}
