@@ -159,11 +159,11 @@ func (c *inquiry) carriedRepairs() (rows []CarriedRow) {
 func (c *inquiry) carriedGuarantees() (rows []CarriedRow) {
 	for _, e := range dossier.All[plan.Guarantee](c.d) {
 		b := e.Body
-		ends, written := guaranteeEnds(b)
+		ends, written := b.Until()
 		if b.State == "made good" || b.State == "ended" || c.past(ends) || b.Begins.Compare(c.day) > 0 {
 			continue
 		}
-		r := CarriedRow{Kind: "guarantee", ID: e.ID, What: b.What, From: "guarantee", Why: "of " + cmp.Or(b.Giver, "nobody named") + ", until " + ends.String(), place: b.Place, due: guaranteeLook(b), Cost: notYetFigure("cost", "cost").of("guarantee", e.ID)}
+		r := CarriedRow{Kind: "guarantee", ID: e.ID, What: b.What, From: "guarantee", Why: "of " + cmp.Or(b.Giver, "nobody named") + ", until " + ends.String(), place: b.Place, due: b.LookBy(), Cost: notYetFigure("cost", "cost").of("guarantee", e.ID)}
 		if !written {
 			r.Why += ", as six months are common practice and nothing is written"
 		}
@@ -175,28 +175,6 @@ func (c *inquiry) carriedGuarantees() (rows []CarriedRow) {
 		rows = append(rows, r)
 	}
 	return rows
-}
-
-// guaranteeMonths is how long a yard answers for its work where nothing is written: common practice.
-const guaranteeMonths = 6
-
-func guaranteeEnds(b plan.Guarantee) (ends quantity.Date, written bool) {
-	if !b.Ends.IsZero() || b.Begins.IsZero() {
-		return b.Ends, true
-	}
-	return quantity.DateOf(b.Begins.Last().AddDate(0, guaranteeMonths, 0)), false
-}
-
-// guaranteeLook is the day to look by: the one set, or else a month before it runs out.
-func guaranteeLook(b plan.Guarantee) quantity.Date {
-	if !b.Look.IsZero() {
-		return b.Look
-	}
-	ends, _ := guaranteeEnds(b)
-	if ends.IsZero() {
-		return ends
-	}
-	return ends.AddDays(-30)
 }
 
 // overdueGuarantees are those that nobody looked at while a fault can still be claimed.

@@ -21,3 +21,26 @@ type Guarantee struct {
 	Paper   string        `key:"paper" label:"paper" of:"document" optional:"yes"`
 	Notes   string        `key:"notes" label:"notes" optional:"yes"`
 }
+
+// guaranteeMonths is how long a yard answers for its work where nothing is written: common practice.
+const guaranteeMonths = 6
+
+// Until is the day it runs out, and whether that is written anywhere.
+func (g Guarantee) Until() (ends quantity.Date, written bool) {
+	if !g.Ends.IsZero() || g.Begins.IsZero() {
+		return g.Ends, true
+	}
+	return quantity.DateOf(g.Begins.Last().AddDate(0, guaranteeMonths, 0)), false
+}
+
+// LookBy is the day to look at it by: the one set, or else a month before it runs out.
+func (g Guarantee) LookBy() quantity.Date {
+	if !g.Look.IsZero() {
+		return g.Look
+	}
+	ends, _ := g.Until()
+	if ends.IsZero() {
+		return ends
+	}
+	return ends.AddDays(-30)
+}

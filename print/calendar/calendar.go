@@ -31,7 +31,7 @@ func Of(b *assess.Brief) string {
 	cal.SetMethod(ics.MethodPublish)
 	cal.SetName(b.Name)
 	stamp, _ := time.Parse(time.DateOnly, b.Day.String())
-	for _, d := range sorted(dates(b.Dossier()), ofDocking(b)) {
+	for _, d := range sorted(dates(b.Dossier()), ofCarried(b), ofDocking(b)) {
 		on, err := time.Parse(time.DateOnly, d.on.String())
 		if err != nil {
 			continue // a month or a year alone is no day to put into a calendar
@@ -89,13 +89,37 @@ func dates(d *dossier.Dossier) []date {
 			add(e.Head, e.Body.Due, e.Body.Item, e.Body.Who)
 		}
 	}
-	for _, e := range dossier.All[ship.Repair](d) {
-		if e.Body.State != "replaced" {
-			add(e.Head, e.Body.Expires, "Repair past its date: "+e.Body.Name, e.Body.Place.String())
-		}
-	}
 	for _, e := range dossier.All[ship.Document](d) {
 		add(e.Head, e.Body.Expires, "No longer valid: "+e.Body.Title, "")
+	}
+	return list
+}
+
+// ofCarried are the last days of temporary repairs and guarantees, and the days to look at what is guaranteed while a fault can still be claimed.
+func ofCarried(b *assess.Brief) []date {
+	var list []date
+	for _, r := range b.Record.Carried {
+		h, ok := b.Dossier().Get(r.ID)
+		if !ok || !h.Shown(dossier.Board) {
+			continue
+		}
+		add := func(on quantity.Date, what string) {
+			if !on.IsZero() {
+				list = append(list, date{kind: r.Kind, id: r.ID, what: what + r.What, detail: words(r.Place, r.Why), on: quantity.DateOf(on.Last())}) // until a month: to its end
+			}
+		}
+		switch body := h.Body.(type) {
+		case *ship.Repair:
+			if on, err := quantity.ParseDate(r.Due); err == nil {
+				add(on, "Temporary repair good until today: ")
+			}
+		case *plan.Guarantee:
+			if body.Looked.IsZero() && body.State != "claimed" {
+				add(body.LookBy(), "Look at it under guarantee: ")
+			}
+			ends, _ := body.Until()
+			add(ends, "Guarantee ends: ")
+		}
 	}
 	return list
 }

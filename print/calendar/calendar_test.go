@@ -1,6 +1,7 @@
 package calendar
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -11,6 +12,7 @@ import (
 	"oakum/dossier"
 	"oakum/plan"
 	"oakum/quantity"
+	"oakum/ship"
 )
 
 func TestCalendar(t *testing.T) {
@@ -87,5 +89,48 @@ func TestCalendarOfTheDocking(t *testing.T) {
 	}
 	if !signed {
 		t.Error("when it can be signed is missing")
+	}
+}
+
+// What a docking leaves with a last day is in the calendar: guarantees by the day to look and the day they end, temporary repairs by theirs. A month is to its
+// end. What is over, looked at, replaced or not for the board is not there.
+func TestCalendarOfWhatIsCarried(t *testing.T) {
+	d := dossier.New()
+	put := func(id, kind string, mark dossier.Mark, body any) {
+		t.Helper()
+		if err := d.Put(dossier.Record{Head: dossier.Head{ID: id, Kind: kind, Mark: mark}, Body: body}); err != nil {
+			t.Fatal(err)
+		}
+	}
+	on := func(s string) quantity.Date {
+		t.Helper()
+		day, err := quantity.ParseDate(s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return day
+	}
+	put("paint", "guarantee", dossier.Board, &plan.Guarantee{What: "bottom paint", Giver: "the yard", Begins: on("2027-04-25"), Ends: on("2029-04-25"), Look: on("2029-02-01")})
+	put("weld", "guarantee", dossier.Board, &plan.Guarantee{What: "welds", Begins: on("2027-04-25")})
+	put("valve", "guarantee", dossier.Board, &plan.Guarantee{What: "valves", Ends: on("2028-04"), Looked: on("2027-04-28")})
+	put("made", "guarantee", dossier.Board, &plan.Guarantee{What: "made good", Ends: on("2028-04-25"), State: "made good"})
+	put("own", "guarantee", dossier.Private, &plan.Guarantee{What: "private", Ends: on("2028-04-25")})
+	put("box", "repair", dossier.Board, &ship.Repair{Name: "cement box", Fitted: on("2027-04-18"), Expires: on("2030-06")})
+	put("patch", "repair", dossier.Board, &ship.Repair{Name: "patch", Fitted: on("2027-04-18")}) // nobody wrote until when: ten years at the most
+	put("plug", "repair", dossier.Board, &ship.Repair{Name: "plug", Expires: on("2030-01-01"), State: "replaced"})
+	cal, err := ics.ParseCalendar(strings.NewReader(Of(assess.Assess(d, assess.PlanInForce(d), on("2027-05-01")))))
+	if err != nil {
+		t.Fatal(err)
+	}
+	var got []string
+	for _, e := range cal.Events() {
+		got = append(got, e.GetProperty(ics.ComponentPropertyDtStart).Value+" "+e.GetProperty(ics.ComponentPropertySummary).Value)
+	}
+	want := []string{
+		"20270925 Look at it under guarantee: welds", "20271025 Guarantee ends: welds", "20280430 Guarantee ends: valves", "20290201 Look at it under guarantee: bottom paint",
+		"20290425 Guarantee ends: bottom paint", "20300630 Temporary repair good until today: cement box", "20370418 Temporary repair good until today: patch",
+	}
+	if !slices.Equal(got, want) {
+		t.Errorf("got  %q\nwant %q", got, want)
 	}
 }
