@@ -76,22 +76,7 @@ func (s *Server) dockingRoutes(api huma.API) {
 			return answer(out), problem(err)
 		})
 	s.floodingRoutes(api)
-	huma.Register(api, huma.Operation{OperationID: "contract", Method: http.MethodGet, Path: "/money/contract", Summary: "What to sign before the hull is seen, and what to add or drop when it is", Tags: []string{"money"}},
-		func(ctx context.Context, q *struct {
-			AsOf
-			Money string `query:"money" doc:"money there is; what can be signed for when left out" example:"1250000"`
-		}) (*body[assess.ContractPart], error) {
-			b, err := s.briefAsOf(q.AsOf)
-			if err != nil {
-				return nil, err
-			}
-			money, err := sum("money", q.Money)
-			if err != nil {
-				return nil, problem(err)
-			}
-			out, err := b.Contract(ctx, money)
-			return answer(out), problem(err)
-		})
+	s.contractRoutes(api)
 }
 
 func (s *Server) floodingRoutes(api huma.API) {

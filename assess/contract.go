@@ -3,6 +3,7 @@ package assess
 import (
 	"cmp"
 	"context"
+	"errors"
 	"fmt"
 	"math"
 	"math/bits"
@@ -10,6 +11,7 @@ import (
 	"slices"
 	"strings"
 
+	"oakum/calc"
 	"oakum/dossier"
 	"oakum/field"
 	"oakum/formula/choice"
@@ -69,14 +71,18 @@ const (
 	sureOfMoney     = 0.8 // the share of the states in which money must be enough, as money.sign wants it
 )
 
-// Contract works out what to sign now. It takes a second or two, so it is worked when it is asked for.
-func (b *Brief) Contract(ctx context.Context, money *float64) (ContractPart, error) {
+// Contract works out what to sign now. It takes a second or two, so it is worked when it is asked for; told hears how far it has come, first through
+// the futures, then through the searches, and may be nil. The end of ctx stops both.
+func (b *Brief) Contract(ctx context.Context, money *float64, told func(done, of int)) (ContractPart, error) {
 	b.tries.Lock()
 	defer b.tries.Unlock()
-	return b.ask.contract(ctx, b, money)
+	if told == nil {
+		told = func(_, _ int) {}
+	}
+	return b.ask.contract(ctx, b, money, told)
 }
 
-func (c *inquiry) contract(ctx context.Context, b *Brief, money *float64) (ContractPart, error) {
+func (c *inquiry) contract(ctx context.Context, b *Brief, money *float64, told func(done, of int)) (ContractPart, error) {
 	p := ContractPart{Says: []string{}, Sign: []ContractWork{}, Wait: []ContractWork{}, Rules: []ContractRule{}, States: []ContractState{}, Figures: []Figure{}, Takes: []string{}, Missing: []Notice{}}
 	in := choice.Contract.New()
 	in.Steps = contractSteps
@@ -86,11 +92,14 @@ func (c *inquiry) contract(ctx context.Context, b *Brief, money *float64) (Contr
 		p.Says = append(p.Says, "Nothing can be chosen yet: no work of the plan has a price.")
 		return p, nil
 	}
-	if err := c.drawStates(ctx, &in, b); err != nil {
+	if err := c.drawStates(ctx, &in, b, func(done int) { told(done, contractFutures+contractSteps) }); err != nil {
 		return p, err
 	}
 	c.moneyFor(&in, &p, b, money)
-	sheet, out, err := work(c.book, choice.Contract, "sign-now", "what to sign now, and what when the hull is seen", in, contractGiven())
+	sheet, out, err := c.searched(ctx, in, func(done int) { told(contractFutures+done, contractFutures+contractSteps) })
+	if errors.Is(err, choice.ErrStopped) {
+		return p, ctx.Err()
+	}
 	if err != nil {
 		p.Says = append(p.Says, sentence(refusalWords(err)))
 		p.Missing = append(p.Missing, Notice{What: sentence(refusalWords(err)), Do: "Look at the works that must be done and at the money: they do not fit each other.", Kind: "work", Page: "money", Worry: 2})
@@ -100,6 +109,21 @@ func (c *inquiry) contract(ctx context.Context, b *Brief, money *float64) (Contr
 	c.contractAnswer(&p, in, out, names)
 	c.inCurrency(&p)
 	return p, nil
+}
+
+// searched works the method under a watch, and enters the method without one: its sheet may be asked for when nobody waits any more.
+func (c *inquiry) searched(ctx context.Context, in choice.ContractIn, told func(done int)) (calc.Sheet, choice.ContractOut, error) {
+	f, words := choice.Contract, "what to sign now, and what when the hull is seen"
+	f.Fn = choice.ContractWatched(func(done, _ int) bool {
+		told(done)
+		return ctx.Err() == nil
+	})
+	sheet, out, err := f.Sheet(in, contractGiven())
+	if err != nil {
+		return sheet, out, err
+	}
+	sheet.ID, sheet.Subject = enter(c.book, choice.Contract, "sign-now", words, in, contractGiven()), words
+	return sheet, out, nil
 }
 
 // jobs are the works of the plan that are still open, with what is risked where one is left.
@@ -148,9 +172,9 @@ func (c *inquiry) riskLeft(w plan.Work, parts []lifePart, emergency float64) flo
 
 // drawStates runs the futures to the docking and looks which triggers light together in each; those that the futures can't see light by the chance
 // agreed for them. The commonest states are kept, each of the others joins the kept one it differs least from.
-func (c *inquiry) drawStates(ctx context.Context, in *choice.ContractIn, b *Brief) error {
+func (c *inquiry) drawStates(ctx context.Context, in *choice.ContractIn, b *Brief, told func(done int)) error {
 	list := c.effects(in)
-	masks, err := c.lit(ctx, b, list)
+	masks, err := c.lit(ctx, b, list, told)
 	if err != nil {
 		return err
 	}
@@ -240,7 +264,7 @@ func (c *inquiry) jobOf(in *choice.ContractIn, b plan.Trigger) int {
 }
 
 // lit draws which triggers light in each future.
-func (c *inquiry) lit(ctx context.Context, b *Brief, list []effect) ([]uint64, error) {
+func (c *inquiry) lit(ctx context.Context, b *Brief, list []effect, told func(done int)) ([]uint64, error) {
 	masks := make([]uint64, contractFutures)
 	m, plans := b.model()
 	seen := map[int]int{} // trigger of the list to that of the futures
@@ -254,7 +278,7 @@ func (c *inquiry) lit(ctx context.Context, b *Brief, list []effect) ([]uint64, e
 			}
 		}
 		if p.Dock >= 0 && len(seen) > 0 {
-			out, err := futures.Run(ctx, m, &p, futures.Options{Seed: seed, Futures: contractFutures})
+			out, err := futures.Run(ctx, m, &p, futures.Options{Seed: seed, Futures: contractFutures, Progress: func(done, _ int) { told(done) }})
 			if err != nil {
 				return nil, err
 			}

@@ -2,9 +2,11 @@ package assess
 
 import (
 	"context"
+	"errors"
 	"math"
 	"os"
 	"slices"
+	"sync"
 	"testing"
 	"time"
 
@@ -24,7 +26,7 @@ func TestSteamersContract(t *testing.T) {
 	}
 	b := brief(t, d, "2026-11-25")
 	start := time.Now()
-	p, err := b.Contract(context.Background(), nil)
+	p, err := b.Contract(context.Background(), nil, nil)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -48,14 +50,52 @@ func TestSteamersContract(t *testing.T) {
 	if _, ok := b.Sheet(p.Sheet); !ok {
 		t.Errorf("no sheet %s", p.Sheet)
 	}
-	more, err := b.Contract(context.Background(), new(3e6))
+	more, err := b.Contract(context.Background(), new(3e6), nil)
 	if err != nil {
 		t.Fatal(err)
 	}
 	if dearer := number(t, more.Figures, "expected"); dearer > expected+1 {
 		t.Errorf("with more money %v, with less %v", dearer, expected)
 	}
-	if less, err := b.Contract(context.Background(), new(1000.0)); err != nil || len(less.Missing) == 0 {
+	if less, err := b.Contract(context.Background(), new(1000.0), nil); err != nil || len(less.Missing) == 0 {
 		t.Errorf("a thousand can't pay for what must be done: %v, %+v", err, less.Says)
+	}
+}
+
+// Whoever waits may stop, among the futures or among the searches: then there is no answer, and the next one who asks has it as ever.
+func TestContractIsStopped(t *testing.T) {
+	r, err := dossier.ReadFolder(os.DirFS("../demo/corran-vey"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	d, err := r.Whole()
+	if err != nil {
+		t.Fatal(err)
+	}
+	b := brief(t, d, "2026-11-25")
+	for _, at := range []int{1, contractFutures, contractFutures + 1, contractFutures + 40, contractFutures + contractSteps} {
+		ctx, stop := context.WithCancel(context.Background())
+		var mu sync.Mutex // the futures run on all cores
+		last, searches := 0, 0
+		_, err := b.Contract(ctx, nil, func(done, of int) {
+			mu.Lock()
+			defer mu.Unlock()
+			if done > of || of != contractFutures+contractSteps {
+				t.Errorf("%d of %d", done, of)
+			}
+			if last >= at && done > contractFutures {
+				searches++
+			}
+			if last = max(last, done); last >= at {
+				stop()
+			}
+		})
+		stop()
+		if !errors.Is(err, context.Canceled) || last < at || searches > 1 {
+			t.Errorf("stopped at %d: %v after %d, %d searches more", at, err, last, searches)
+		}
+	}
+	if p, err := b.Contract(context.Background(), nil, nil); err != nil || len(p.Sign) == 0 {
+		t.Errorf("after the stops: %v, %q", err, p.Says)
 	}
 }

@@ -99,12 +99,23 @@ var Contract = calc.Formula[ContractIn, ContractOut]{
 	Holds:    "A list of states with their chances. Risk and harm are put in money by the keeper: work it with half and with twice of them.",
 	Accuracy: "Exact for the states given, and proved where it says so. The states nobody thought of have no rule: keep the reserve.",
 	Sources:  []source.Ref{{Key: "birge-louveaux", At: "section 1.1, the farmer's problem"}, {Key: "caroe-schultz"}, {Key: "land-doig"}, {Key: "memory", At: "premium of 0.3 and share of 0.15 for late additions and drops"}},
-	Fn:       contract,
+	Fn:       func(in ContractIn) (ContractOut, error) { return contract(in, nil) },
 	Steps:    contractSteps,
 	Samples:  8,
 }
 
-func contract(in ContractIn) (out ContractOut, err error) {
+// Watch is told before each search how many were made and how many there are at most; an answer of false stops the whole.
+type Watch func(done, of int) bool
+
+// ErrStopped is the end of a search that its watch stopped.
+var ErrStopped = errors.New("the search was stopped")
+
+// ContractWatched is the method with a watch over its searches, for those who wait for it. It answers as the method does.
+func ContractWatched(watch Watch) func(ContractIn) (ContractOut, error) {
+	return func(in ContractIn) (ContractOut, error) { return contract(in, watch) }
+}
+
+func contract(in ContractIn, watch Watch) (out ContractOut, err error) {
 	if err := in.check(); err != nil {
 		return out, err
 	}
@@ -118,7 +129,7 @@ func contract(in ContractIn) (out ContractOut, err error) {
 		return out, err
 	}
 	t.effort = Effort{Nodes: in.Steps, Pivots: 100 * in.Steps}
-	a, err := out.decide(in, t)
+	a, err := out.decide(in, t, watch)
 	if err != nil {
 		return out, in.because(err)
 	}
@@ -165,6 +176,8 @@ func (in ContractIn) because(err error) error {
 		where = "works"
 	}
 	switch {
+	case errors.Is(err, ErrStopped):
+		return err
 	case errors.Is(err, ErrInfeasible) && in.Works != nil:
 		return field.Refuse(where, "no choice of works keeps all musts, needs and exclusions within the money and days of every state, or of enough of them")
 	case errors.Is(err, ErrInfeasible):
@@ -176,10 +189,11 @@ func (in ContractIn) because(err error) error {
 }
 
 // decide finds the best decision, and what knowing first and minding the states are worth: works state by state, amounts written out in full.
-func (out *ContractOut) decide(in ContractIn, t *twoStage) (a answer, err error) {
+func (out *ContractOut) decide(in ContractIn, t *twoStage, watch Watch) (a answer, err error) {
 	fixed, ws, proved := t.fixed, 0.0, true
 	if in.Works != nil {
 		d := newDecomposed(t, in.Steps)
+		d.watch = watch
 		if ws, err = d.waitAndSee(); err != nil {
 			return a, err
 		}

@@ -21,6 +21,8 @@ type decomposed struct {
 	toll   float64     // on breaking the limits
 	solves int
 	limit  int
+	most   int // searches before the cut, as the watch is told
+	watch  Watch
 
 	best  float64
 	first []float64
@@ -51,7 +53,7 @@ const writtenOut = 300
 var errEnough = errors.New("enough")
 
 func newDecomposed(t *twoStage, limit int) *decomposed {
-	d := &decomposed{t: t, limit: limit, best: math.Inf(1), known: map[string]float64{}, wait: math.Inf(-1), room: 1 - t.chance + 1e-9, soft: t.states[0].over >= 0}
+	d := &decomposed{t: t, limit: limit, most: limit, best: math.Inf(1), known: map[string]float64{}, wait: math.Inf(-1), room: 1 - t.chance + 1e-9, soft: t.states[0].over >= 0}
 	total := 0.0
 	for _, s := range t.states {
 		total += s.probability
@@ -71,6 +73,9 @@ func newDecomposed(t *twoStage, limit int) *decomposed {
 func (d *decomposed) state(k int, now []int8, over int8, priced bool) (own, []float64, error) {
 	if d.solves++; d.solves > d.limit {
 		return own{}, nil, errEnough
+	}
+	if d.watch != nil && !d.watch(min(d.solves-1, d.most), d.most) {
+		return own{}, nil, ErrStopped
 	}
 	p := d.programs[k]
 	p.Vars = slices.Clone(p.Vars)

@@ -106,6 +106,18 @@ it('follows the works while she is in dock', async () => {
 it('says which works to sign before the hull is seen', async () => {
   const { page, complaints } = await open(browser, program.address, '/money?day=2026-11-25')
   const part = page.locator('#contract')
+  await page.route('**/money/contract/run?**', () => undefined) // a program that takes its time
+  await part.getByRole('button', { name: 'Work it out' }).focus()
+  await page.keyboard.press('Enter')
+  await part.getByRole('progressbar').waitFor()
+  await part.getByText(/of at most \d+ steps/).waitFor()
+  const asked = page.waitForEvent('requestfailed', (r) => r.url().includes('/money/contract/run'))
+  await part.getByRole('button', { name: 'Stop', exact: true }).focus()
+  await page.keyboard.press('Enter')
+  await asked
+  await part.getByText('Stopped; nothing is changed.').waitFor()
+  expect(await part.getByText(/^Sign/).count()).toBe(1)
+  await page.unroute('**/money/contract/run?**')
   await part.getByRole('button', { name: 'Work it out' }).click()
   await part.getByText(/^Sign these \d+ works now for/).waitFor()
   await part.getByText('As she may be found', { exact: true }).first().click()

@@ -1,6 +1,6 @@
 // What the pages ask of the program, one function a task. Addresses and shapes are checked against the program's description.
 import createClient from 'openapi-fetch'
-import type { Brief, Contract, Drawing, Entry, Intake, IntakeGuess, Kind, Landing, Method, MethodHead, Pairing, ProblemBody, Records, Sent, Sheet, ShellMap, ShipHead, Step, Story, TriggerTrial } from './contract'
+import type { Brief, Drawing, Entry, Intake, IntakeGuess, Kind, Landing, Method, MethodHead, Pairing, ProblemBody, Records, Sent, Sheet, ShellMap, ShipHead, Step, Story, TriggerTrial } from './contract'
 import { Problem } from './problem'
 import { writer } from './writer'
 import type { components, paths } from './types'
@@ -35,7 +35,6 @@ export const client = {
   sign: (id: string, said: ToSign, day?: string) =>
     got<Signatures>(api.POST('/api/v1/sheets/{id}/reviews', { params: { path: { id }, query: asOf(day) }, body: said })),
 
-  contract: (money: string, day?: string) => got<Contract>(api.GET('/api/v1/money/contract', { params: { query: { ...(money ? { money } : {}), ...asOf(day) } } })),
 
   story: (which: number, future: number, plans: string[], day?: string) =>
     got<Story>(api.GET('/api/v1/futures/story', { params: { query: { which, future, plans, ...asOf(day) } } })),

@@ -1,5 +1,5 @@
 // A long run in the program: its progress, its answer, and a way to stop it. Closing the stream stops the run in the program too.
-import type { Futures, FuturesStudy } from '../api/contract'
+import type { Contract, Futures, FuturesStudy } from '../api/contract'
 import { reading } from '../shell/brief.svelte'
 
 export class Run<T> {
@@ -17,13 +17,16 @@ export class Run<T> {
   }
 
   start(n: number, plans: readonly string[] = []): void {
+    this.begin({ n: String(n), ...(plans.length ? { plans: plans.join(',') } : {}) })
+  }
+
+  begin(asked: Record<string, string>): void {
     this.stop()
     this.running = true
     this.stopped = false
     this.refused = ''
     this.done = 0
-    const query = new URLSearchParams({ n: String(n) })
-    if (plans.length) query.set('plans', plans.join(','))
+    const query = new URLSearchParams(asked)
     if (reading.day) query.set('day', reading.day)
     this.#stream = new EventSource(`/api/v1/${this.#path}?${query}`)
     this.#stream.addEventListener('progress', (e) => this.#hear(e))
@@ -59,4 +62,5 @@ export class Run<T> {
 }
 
 export const futuresRun = () => new Run<Futures>('futures')
+export const contractRun = () => new Run<Contract>('money/contract/run')
 export const studyRun = () => new Run<FuturesStudy>('futures/study')
