@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, it } from 'vitest'
-import type { Browser } from 'playwright-core'
+import type { Browser, Locator, Page } from 'playwright-core'
 import { accessible, connect, fits, open, phone } from './pages'
 import { demo, type Program } from './program'
 
@@ -109,6 +109,49 @@ it('works the docking with the ballast moved, and as she lies when asked', async
   await section.getByText(/Over the line load: 4\d\.\d t\/m/).waitFor()
   await page.close()
 })
+
+/** Tabs on until the place asked for has the focus, as a reader without a mouse does. */
+async function tabTo(page: Page, place: Locator): Promise<void> {
+  for (let i = 0; i < 400; i++) {
+    if (await place.evaluate((e) => e === document.activeElement)) return
+    await page.keyboard.press('Tab')
+  }
+  throw new Error(`not reached by Tab: ${String(place)}`)
+}
+
+it('is worked by keyboard alone: ballast, water, blocks, and the hull turned in space', async () => {
+  const { page } = await open(browser, program.address, '/docking')
+  const section = page.locator('section[aria-labelledby=sequence]')
+  await section.getByText(/^Worked with .* pig iron/).first().waitFor()
+  await tabTo(page, section.locator('[data-ballast]'))
+  await page.keyboard.press('Space')
+  await section.getByText(/^Worked as she lies/).first().waitFor()
+  await tabTo(page, page.locator('[data-slider=level]'))
+  await page.keyboard.press('End')
+  expect(Number.parseFloat((await page.locator('[data-at=upthrust]').textContent())!)).toBeGreaterThan(3000)
+  const block = page.getByRole('group', { name: 'What the keel blocks carry' }).getByRole('button').nth(1)
+  await tabTo(page, block)
+  await page.keyboard.press('Space')
+  await expect.poll(() => page.locator('[data-left-out]').textContent()).toBe('1 left out')
+  await tabTo(page, page.getByRole('button', { name: 'Show the hull in space' }))
+  await page.keyboard.press('Enter')
+  const hull = page.getByRole('application', { name: /^Hull in space/ })
+  await hull.locator('canvas').waitFor()
+  await tabTo(page, hull)
+  const says = page.locator('[data-seen]')
+  const home = await says.textContent()
+  expect(home).toMatch(/^Seen from starboard/)
+  for (let i = 0; i < 14; i++) await page.keyboard.press('ArrowRight')
+  await expect.poll(() => says.textContent()).toMatch(/^Seen from port/)
+  await page.keyboard.press('+')
+  await expect.poll(() => says.textContent()).toMatch(/closer/)
+  await page.keyboard.press('0')
+  await expect.poll(() => says.textContent()).toBe(home)
+  await page.keyboard.press('Tab')
+  expect(await hull.evaluate((e) => e === document.activeElement)).toBe(false)
+  await accessible(page)
+  await page.close()
+}, 60000)
 
 it('shifts a weight and shows hull and hand side by side', async () => {
   const { page } = await open(browser, program.address, '/docking', phone)

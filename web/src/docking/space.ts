@@ -9,7 +9,10 @@ export interface View {
   close: () => void
 }
 
-export async function draw(frame: HTMLElement, shape: Shape): Promise<View> {
+/** Where the eye stands: round from right ahead to port and over the horizon (rad), and how much closer than at first. */
+export type Seen = (round: number, over: number, closer: number) => void
+
+export async function draw(frame: HTMLElement, shape: Shape, seen: Seen): Promise<View> {
   const three = await import('three')
   const ink = 0x16202a
   const scene = new three.Scene()
@@ -71,7 +74,7 @@ export async function draw(frame: HTMLElement, shape: Shape): Promise<View> {
     camera.position.set(middle.x + far * Math.cos(over) * Math.cos(round), far * Math.cos(over) * Math.sin(round), middle.z + far * Math.sin(over))
     camera.lookAt(middle)
     renderer.render(scene, camera)
-    frame.dataset.turned = `${round.toFixed(2)} ${over.toFixed(2)} ${far.toFixed(0)}`
+    seen(round, over, (lbp * 1.25) / far)
   }
   const turn = (a: number, b: number, closer: number) => {
     round += a

@@ -181,6 +181,14 @@ export const words = {
   show: 'Show the hull in space',
   hullKeys: 'Arrow keys turn her, plus and minus go closer and wider, 0 brings her back. What is shown stands in the list beside.',
   hullLabel: 'Hull in space with water plane, spaces and keel blocks',
+  seen: (round: number, over: number, closer: number) => {
+    const off = Math.round((Math.acos(Math.cos(round)) * 180) / Math.PI)
+    const up = Math.round((over * 180) / Math.PI)
+    const side = off < 3 ? 'right ahead' : off > 177 ? 'right astern' : `${Math.sin(round) > 0 ? 'port' : 'starboard'}, ${off}° off the bow`
+    const height = up === 0 ? 'level with her' : `${Math.abs(up)}° ${up > 0 ? 'above' : 'below'}`
+    const near = Math.abs(closer - 1) < 0.01 ? '' : closer > 1 ? `, ${closer.toFixed(1)} times closer` : `, ${(1 / closer).toFixed(1)} times further off`
+    return `Seen from ${side}, ${height}${near}.`
+  },
   shown: 'Shown',
   water: 'Water plane',
   keelBlocks: (n: number) => `${n} keel blocks`,
