@@ -110,7 +110,7 @@ it('says which works to sign before the hull is seen', async () => {
   await part.getByRole('button', { name: 'Work it out' }).focus()
   await page.keyboard.press('Enter')
   await part.getByRole('progressbar').waitFor()
-  await part.getByText(/of at most \d+ steps/).waitFor()
+  await part.getByText(/Begun: futures of the hull/).waitFor()
   const asked = page.waitForEvent('requestfailed', (r) => r.url().includes('/money/contract/run'))
   await part.getByRole('button', { name: 'Stop', exact: true }).focus()
   await page.keyboard.press('Enter')

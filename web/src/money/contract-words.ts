@@ -5,7 +5,7 @@ export const words = {
   ask: 'Work it out',
   money: 'Money there is',
   moneyHint: 'left empty: what can be signed for when there is a yard date',
-  busy: (done: string, of: string) => `${done} of at most ${of} steps: futures of the hull drawn, then ways of signing tried`,
+  busy: (done: string, of: string) => (of === '0' ? 'Begun: futures of the hull are drawn first.' : `${done} of at most ${of} steps: futures of the hull drawn, then ways of signing tried`),
   stopped: 'Stopped; nothing is changed.',
   sign: 'Sign now',
   wait: 'Leave until the hull is seen',
