@@ -158,7 +158,7 @@ export const text = {
     all: 'all kinds',
     asking: 'what asks for action',
     count: (shown: number, all: number) =>
-      `${shown === all ? `${all} marks` : `${shown} of ${all} marks`}, numbered as in the list; a dot stands where there is no room for the number.`,
+      `${shown !== all ? `${shown} of ${all} marks` : all === 1 ? '1 mark' : `${all} marks`}, numbered as in the list; a dot stands where there is no room for the number.`,
     aft: 'aft',
     fore: 'forward',
     scale: (metres: string) => `${metres} m`,
@@ -177,7 +177,7 @@ export const text = {
       lcf: 'centre of flotation, from aft',
       km: 'metacentre above the baseline',
     },
-    strip: (n: number) => (n === 0 ? 'Her profile. Open the drawings.' : `Her profile with ${n} marks that ask for something. Open the drawings.`),
+    strip: (n: number) => (n === 0 ? 'Her profile. Open the drawings.' : `Her profile with ${n === 1 ? '1 mark that asks' : `${n} marks that ask`} for something. Open the drawings.`),
   },
 
   sheet: {

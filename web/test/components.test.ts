@@ -128,15 +128,26 @@ it('a conflict shows both versions of what differs and settles on what was chose
   expect(onsettle).toHaveBeenCalledWith({ ...entry.body, thickness: '8.9 mm' })
 })
 
-it('the drawing lists every mark, worst first, and shows the chosen one in both places', async () => {
+it('the drawing lists what asks for action, and shows the chosen one in both places', async () => {
   Element.prototype.scrollIntoView ??= () => {}
-  show(Drawing, { drawing: drawing() })
+  const d = drawing()
+  const urgent = d.marks.filter((m) => m.worry >= 2).length
+  expect(urgent).toBeGreaterThan(0)
+  expect(urgent).toBeLessThan(d.marks.length)
+  show(Drawing, { drawing: d })
   const buttons = document.querySelectorAll<HTMLElement>('.list li button')
-  expect(buttons).toHaveLength(60)
+  expect(buttons).toHaveLength(urgent)
   expect(buttons[0]!.textContent).toContain('Port stern gland')
   buttons[0]!.click()
   flushSync()
   await tick()
   expect(buttons[0]!.getAttribute('aria-pressed')).toBe('true')
   expect(document.querySelectorAll('g.mark.chosen')).toHaveLength(3)
+})
+
+it('the drawing of a ship on which nothing asks for action lists every mark, a screenful at first', () => {
+  const d = drawing()
+  show(Drawing, { drawing: { ...d, marks: d.marks.map((m) => ({ ...m, worry: 0 as const })) } })
+  expect(d.marks.length).toBeGreaterThan(60)
+  expect(document.querySelectorAll('.list li button')).toHaveLength(60)
 })
