@@ -68,7 +68,7 @@ func TestWaysOfCountingDiffer(t *testing.T) {
 	if r := p.Polls[0]; r.Course != "sealed" || r.Prefer != 1 || r.LiveBy != 3 || r.Refuse != 0 || r.Heard != 3 {
 		t.Errorf("%+v", p.Polls)
 	}
-	if len(p.Close) != 1 || p.Close[0].What != "Propellers: by first choices off; by what most could live with sealed; refused least sealed." {
+	if len(p.Close) != 1 || p.Close[0].What != "Propellers: by first choices off; by what most could live with sealed; refused least sealed; by rank off; one against one off." { // two of three put off above sealed
 		t.Errorf("%+v", p.Close)
 	}
 }

@@ -154,13 +154,13 @@ func (c *inquiry) demand(r *ProtectionPart, w waters) {
 
 // newlyCoated are the zones with new paint, where the record says what share of a new coat is bare and what it loses a year.
 func newlyCoated(zones []protection.Zone, from []dossier.Entry[ship.CoatingZone]) ([]protection.Zone, bool) {
-	list, any := slices.Clone(zones), false
+	list, coated := slices.Clone(zones), false
 	for i := range list {
 		if b := from[i].Body; list[i].Metal != "bronze" && b.BreakdownA != nil && b.BreakdownB != nil {
-			list[i].Breakdown, list[i].Coating, any = nil, &protection.Coating{A: *b.BreakdownA, B: *b.BreakdownB, Age: 0}, true
+			list[i].Breakdown, list[i].Coating, coated = nil, &protection.Coating{A: *b.BreakdownA, B: *b.BreakdownB, Age: 0}, true
 		}
 	}
-	return list, any
+	return list, coated
 }
 
 // anodePlan works each alloy for the demand in this water, by an anode of the size she carries.

@@ -108,18 +108,6 @@ func TestLinesOfOneLabelAreHeldAgainstEachOther(t *testing.T) {
 	}
 }
 
-func kindName(body any) string {
-	switch body.(type) {
-	case *plan.Found:
-		return "found"
-	case *plan.Work:
-		return "work"
-	case *plan.Matter:
-		return "matter"
-	}
-	return "question"
-}
-
 func TestBoardPaperSaysWhatChanged(t *testing.T) {
 	d := dossier.New()
 	put(t, d, "told", plan.Update{Title: "March", Audience: "board", Date: date(t, "2026-03-01"), State: "published"})

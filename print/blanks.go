@@ -142,7 +142,7 @@ func blankSketch(d *page.Document) {
 		const cx = -22.0
 		circle := func(x, r float64) []page.XY {
 			var pts []page.XY
-			for i := 0; i <= 48; i++ {
+			for i := range 49 {
 				a := float64(i) / 48 * 2 * math.Pi
 				pts = append(pts, page.XY{x + r*math.Cos(a), r * math.Sin(a)})
 			}

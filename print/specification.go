@@ -35,7 +35,7 @@ var specification = Paper{
 			}
 		}
 		hazards(d, b)
-		bidGrid(d, b, append(firm, contingent...))
+		bidGrid(d, append(firm, contingent...))
 		d.Sign(page.Signer{Who: "Bidder", For: "valid until the day written here"})
 	},
 }
@@ -76,7 +76,7 @@ func chapterWords(chapter string, works []dossier.Entry[plan.Work]) string {
 	return words(" ", chapter, capital(strings.Join(groups, ", ")))
 }
 
-func bidGrid(d *page.Document, b *assess.Brief, works []dossier.Entry[plan.Work]) {
+func bidGrid(d *page.Document, works []dossier.Entry[plan.Work]) {
 	d.Turn()
 	d.Heading("Form of bid")
 	g := page.Grid{Columns: []page.Box{{Head: "Item", Width: 9}, {Head: "Work", Width: 40}, {Head: "Quantity", Width: 14}, {Head: "Unit rate", Width: 14}, {Head: "Amount, or a word", Width: 23}}}

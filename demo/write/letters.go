@@ -24,8 +24,8 @@ var letters = map[rune][7]byte{
 	'/': {0x01, 0x01, 0x02, 0x04, 0x08, 0x10, 0x10}, '\'': {0x04, 0x04, 0x08, 0, 0, 0, 0}, '½': {0x11, 0x12, 0x14, 0x0B, 0x11, 0x02, 0x07},
 }
 
-// letter writes a text with its left upper corner at a place, each dot so many pixels wide, and returns where it ends.
-func letter(to *image.Paletted, x, y, dot int, text string, ink uint8) int {
+// letter writes a text with its left upper corner at a place, each dot so many pixels wide.
+func letter(to *image.Paletted, x, y, dot int, text string, ink uint8) {
 	for _, r := range strings.ToUpper(text) {
 		for row, bits := range letters[r] {
 			for col := range 5 {
@@ -36,7 +36,6 @@ func letter(to *image.Paletted, x, y, dot int, text string, ink uint8) int {
 		}
 		x += 6 * dot
 	}
-	return x
 }
 
 // lines breaks a text into lines of at most so many letters, at its spaces.

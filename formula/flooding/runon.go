@@ -185,7 +185,7 @@ func (in TimeIn) spreadWords(out TimeOut) (w calc.Warnings) {
 	return w
 }
 
-func runOnSteps(in TimeIn, out TimeOut) []calc.Step {
+func runOnSteps(out TimeOut) []calc.Step {
 	steps := []calc.Step{{Symbol: "a", Value: out.HoleArea, Unit: "m2", Text: "area of the hole"}, {Symbol: "z", Value: out.Height, Unit: "m", Text: "height asked about"}}
 	for _, s := range []struct {
 		symbol, text string

@@ -204,7 +204,7 @@ func timeWarnings(in TimeIn, out TimeOut) calc.Warnings {
 
 func timeSteps(in TimeIn, out TimeOut) []calc.Step {
 	if len(in.Spaces)+len(in.Ways) > 0 {
-		return runOnSteps(in, out)
+		return runOnSteps(out)
 	}
 	hole := calc.Step{Symbol: "a", Formula: "a0", Value: out.HoleArea, Unit: "m2", Text: "area as given"}
 	if in.HoleDiameter != nil {
