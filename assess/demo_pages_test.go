@@ -2,25 +2,13 @@ package assess
 
 import (
 	"math"
-	"os"
 	"sync"
 	"testing"
-
-	"oakum/dossier"
-	"oakum/quantity"
 )
 
 // steamer is the invented steamer of the demonstration on a day before her docking, with the pages up to money; the futures are left out.
 var steamer = sync.OnceValues(func() (*Brief, error) {
-	r, err := dossier.ReadFolder(os.DirFS("../demo/corran-vey"))
-	if err != nil {
-		return nil, err
-	}
-	d, err := r.Whole()
-	if err != nil {
-		return nil, err
-	}
-	day, err := quantity.ParseDate("2026-11-25")
+	d, day, err := inventedSteamer()
 	if err != nil {
 		return nil, err
 	}

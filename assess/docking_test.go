@@ -2,27 +2,16 @@ package assess
 
 import (
 	"math"
-	"os"
 	"strings"
 	"sync"
 	"testing"
 
-	"oakum/dossier"
-	"oakum/quantity"
 	"oakum/ship"
 )
 
 // floatingHalf is the Docking page of the invented steamer, with what its trials need.
 var floatingHalf = sync.OnceValues(func() (*Brief, error) {
-	r, err := dossier.ReadFolder(os.DirFS("../demo/corran-vey"))
-	if err != nil {
-		return nil, err
-	}
-	d, err := r.Whole()
-	if err != nil {
-		return nil, err
-	}
-	day, err := quantity.ParseDate("2026-11-25")
+	d, day, err := inventedSteamer()
 	if err != nil {
 		return nil, err
 	}

@@ -1,6 +1,7 @@
 package assess
 
 import (
+	"os"
 	"strings"
 	"testing"
 
@@ -70,4 +71,18 @@ func TestEmptyShipIsLedIn(t *testing.T) {
 	if len(b.InDock.Prepare) == 0 || len(b.Choices.Heading) == 0 || len(b.Money.Heading) == 0 || len(b.Record.Heading) == 0 {
 		t.Error("a page of an empty ship says nothing")
 	}
+}
+
+// inventedSteamer is the steamer of the demonstration, and a day before her docking.
+func inventedSteamer() (*dossier.Dossier, quantity.Date, error) {
+	day, err := quantity.ParseDate("2026-11-25")
+	if err != nil {
+		return nil, day, err
+	}
+	r, err := dossier.ReadFolder(os.DirFS("../demo/corran-vey"))
+	if err != nil {
+		return nil, day, err
+	}
+	d, err := r.Whole()
+	return d, day, err
 }

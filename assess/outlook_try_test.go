@@ -4,7 +4,6 @@ import (
 	"context"
 	"errors"
 	"math"
-	"os"
 	"strings"
 	"sync"
 	"testing"
@@ -12,20 +11,11 @@ import (
 	"oakum/dossier"
 	"oakum/field"
 	"oakum/plan"
-	"oakum/quantity"
 )
 
 // whole is the steamer of the demonstration with every page, the futures among them.
 var whole = sync.OnceValues(func() (*Brief, error) {
-	r, err := dossier.ReadFolder(os.DirFS("../demo/corran-vey"))
-	if err != nil {
-		return nil, err
-	}
-	d, err := r.Whole()
-	if err != nil {
-		return nil, err
-	}
-	day, err := quantity.ParseDate("2026-11-25")
+	d, day, err := inventedSteamer()
 	if err != nil {
 		return nil, err
 	}

@@ -6,6 +6,7 @@ import (
 
 	"oakum/calc"
 	"oakum/field"
+	"oakum/formula/seawater"
 	"oakum/source"
 )
 
@@ -63,15 +64,8 @@ var Leak = calc.Formula[LeakIn, LeakOut]{
 const turns = 2000
 
 func leak(in LeakIn) (out LeakOut, err error) {
-	switch {
-	case in.Head != nil && in.Difference != nil:
-		return out, field.Refuse("pressure_difference", "give the head or the pressure difference, not both")
-	case in.Head != nil:
-		out.Pressure = in.Density * calc.Gravity * *in.Head
-	case in.Difference != nil:
-		out.Pressure = *in.Difference
-	default:
-		return out, field.Refuse("head", "head is missing: give the depth of the gap below the water, or a pressure difference")
+	if out.Pressure, err = seawater.Pressure(in.Head, in.Difference, in.Density, "gap"); err != nil {
+		return out, err
 	}
 	if in.Clearance >= in.Shaft/2 {
 		return out, field.Refuse("clearance", "clearance must be less than half the shaft (%v against a shaft of %v)", field.Q("clearance", in.Clearance, "mm"), field.Q("shaft", in.Shaft, "mm"))

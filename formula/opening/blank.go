@@ -5,7 +5,7 @@ import (
 	"math"
 
 	"oakum/calc"
-	"oakum/field"
+	"oakum/formula/seawater"
 	"oakum/source"
 )
 
@@ -64,15 +64,8 @@ func bending(edge string, nu float64) float64 {
 }
 
 func blank(in BlankIn) (out BlankOut, err error) {
-	switch {
-	case in.Head != nil && in.Difference != nil:
-		return out, field.Refuse("pressure_difference", "give the head or the pressure difference, not both")
-	case in.Head != nil:
-		out.Pressure = in.Density * calc.Gravity * *in.Head
-	case in.Difference != nil:
-		out.Pressure = *in.Difference
-	default:
-		return out, field.Refuse("head", "head is missing: give the depth of the hole below the water, or a pressure difference")
+	if out.Pressure, err = seawater.Pressure(in.Head, in.Difference, in.Density, "hole"); err != nil {
+		return out, err
 	}
 	r, c := in.Diameter/2, bending(in.Edge, in.Poisson)
 	out.Net = r * math.Sqrt(c*out.Pressure/(in.Allowable*in.Joint))
