@@ -14,8 +14,9 @@ import (
 // publicDraft tells in plain words what happened, how far things are, what is needed next, what is to be decided, and what was asked.
 func (c *inquiry) publicDraft(t *told, b *Brief) []string {
 	lines := c.standsWhere()
-	lines = append(lines, section("What happened", c.happened(t))...)
-	if len(c.happened(t)) == 0 {
+	happened := c.happened(t)
+	lines = append(lines, section("What happened", happened)...)
+	if len(happened) == 0 {
 		lines = append(lines, "Nothing that everyone may read was written down in these days.")
 		t.holds = append(t.holds, DraftMark{"Nothing new.", "No found report, work, decision or answer of these days is marked public."})
 	}
