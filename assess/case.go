@@ -110,6 +110,9 @@ func HullOf(d *dossier.Dossier) (*hullform.Hull, error) {
 }
 
 func hullOf(f ship.HullForm) (*hullform.Hull, error) {
+	if h, _, err := bareHull(f).Form(nil); err == nil { // the one that the sheets are worked with, so that it is made once
+		return h, nil
+	}
 	if len(f.Stations) > 0 {
 		return hullform.FromOffsets(hullform.Offsets{Stations: f.Stations, Waterlines: f.Waterlines, HalfBreadths: f.HalfBreadths, Keel: f.KeelHeights})
 	}

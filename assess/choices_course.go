@@ -135,7 +135,7 @@ func (c *inquiry) courseCost(r *CourseRow, e dossier.Entry[plan.Course]) {
 	set(&r.High, high)
 	in := estimate.Estimate.New()
 	in.Lines = lines
-	sheet, out, err := work(c.book, estimate.Estimate, "course-"+e.ID, r.Matter+": "+r.Name, in, map[string]field.Given{
+	sheet, out, err := c.price("course-"+e.ID, r.Matter+": "+r.Name, in, map[string]field.Given{
 		"lines": how(basis, note), "correlation": how(field.Assumed, "a default, from memory")})
 	if err != nil {
 		r.Cost.Note = err.Error()

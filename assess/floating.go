@@ -173,15 +173,19 @@ func (c *inquiry) marksX() (fwd, mid, aft float64) {
 // hullInput is the hull form as a sheet takes it.
 func (c *inquiry) hullInput() afloat.Hull {
 	e, _ := dossier.One[ship.HullForm](c.d)
-	f := e.Body
-	h := afloat.Hull{Vertices: f.Vertices, Triangles: f.Triangles}
-	if len(f.Stations) > 0 {
-		h = afloat.Hull{Offsets: &afloat.Offsets{Stations: f.Stations, Waterlines: f.Waterlines, HalfBreadths: f.HalfBreadths, Keel: f.KeelHeights}}
-	}
+	h := bareHull(e.Body)
 	for _, a := range appendages(c.d) {
 		h.Appendages = append(h.Appendages, afloat.Appendage{Name: a.Name, Volume: a.Volume, X: a.Centre.X, Y: a.Centre.Y, Z: a.Centre.Z, Area: a.Area})
 	}
 	return h
+}
+
+// bareHull is a hull form without its appendages.
+func bareHull(f ship.HullForm) afloat.Hull {
+	if len(f.Stations) > 0 {
+		return afloat.Hull{Offsets: &afloat.Offsets{Stations: f.Stations, Waterlines: f.Waterlines, HalfBreadths: f.HalfBreadths, Keel: f.KeelHeights}}
+	}
+	return afloat.Hull{Vertices: f.Vertices, Triangles: f.Triangles}
 }
 
 // appendages are those whose volume and place are entered.

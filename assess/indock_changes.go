@@ -143,7 +143,7 @@ func (c *inquiry) changesIn(subject, words string, states ...string) (Figure, fl
 	if len(in.Lines) == 0 {
 		return Figure{}, 0, false
 	}
-	sheet, out, err := work(c.book, estimate.Estimate, subject, words, in, map[string]field.Given{"lines": how(field.Documented, "change orders that no commitment carries yet")})
+	sheet, out, err := c.price(subject, words, in, map[string]field.Given{"lines": how(field.Documented, "change orders that no commitment carries yet")})
 	if err != nil {
 		return Figure{}, 0, false
 	}

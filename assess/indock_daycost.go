@@ -37,7 +37,7 @@ func (c *inquiry) dayCost(on quantity.Date) (Figure, bool) {
 	if len(in.Lines) == 0 {
 		return Figure{}, false
 	}
-	sheet, _, err := work(c.book, estimate.Estimate, "day", "one more day in dock", in, map[string]field.Given{"lines": how(field.Documented, "the plan's bid or dock, and the season")})
+	sheet, _, err := c.price("day", "one more day in dock", in, map[string]field.Given{"lines": how(field.Documented, "the plan's bid or dock, and the season")})
 	if err != nil {
 		return Figure{}, false
 	}

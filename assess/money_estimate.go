@@ -42,7 +42,7 @@ func (c *inquiry) planEstimate(p *MoneyPage) {
 		in.Lines = append(in.Lines, it.line)
 		basis = field.Weakest(basis, it.basis)
 	}
-	sheet, out, err := work(c.book, estimate.Estimate, "plan", "the plan in force: "+c.plan.Name, in, map[string]field.Given{"lines": how(basis, count(len(items), "line", "lines")+" of the plan in force"), "correlation": how(field.Assumed, "a default, from memory")})
+	sheet, out, err := c.price("plan", "the plan in force: "+c.plan.Name, in, map[string]field.Given{"lines": how(basis, count(len(items), "line", "lines")+" of the plan in force"), "correlation": how(field.Assumed, "a default, from memory")})
 	if err != nil {
 		p.Missing = append(p.Missing, Notice{What: "The estimate can't be drawn up: " + err.Error() + ".", Do: "Correct that line.", Kind: "work", Page: "money", Worry: 2})
 		return

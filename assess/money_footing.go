@@ -28,7 +28,7 @@ func (c *inquiry) evaluate(p *MoneyPage, r *BidRow, e dossier.Entry[plan.Bid]) {
 	if len(f.in.Lines) == 0 {
 		return
 	}
-	sheet, out, err := work(c.book, estimate.Estimate, "bid-"+e.ID, "the bid of "+e.Body.Yard+" on one footing", f.in, map[string]field.Given{
+	sheet, out, err := c.price("bid-"+e.ID, "the bid of "+e.Body.Yard+" on one footing", f.in, map[string]field.Given{
 		"lines": how(field.Documented, "the bid; blanks and what the owner must do by the own estimate; quantities as uncertain as the own estimate of each work that is not firm"), "correlation": how(field.Assumed, "a default, from memory")})
 	if err != nil {
 		r.Evaluated.Note = refusalWords(err)

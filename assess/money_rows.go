@@ -131,7 +131,7 @@ func (c *inquiry) reserveNeeded() (sum float64, ok bool) {
 	}
 	in := estimate.Estimate.New()
 	in.Lines = lines
-	_, out, err := work(c.book, estimate.Estimate, "reserve", "the reserve to float her, tow her home and moor her again", in, map[string]field.Given{"lines": how(field.Assumed, "the reserves entered"), "correlation": how(field.Assumed, "a default, from memory")})
+	_, out, err := c.price("reserve", "the reserve to float her, tow her home and moor her again", in, map[string]field.Given{"lines": how(field.Assumed, "the reserves entered"), "correlation": how(field.Assumed, "a default, from memory")})
 	if err != nil {
 		return 0, false
 	}

@@ -112,7 +112,7 @@ func (c *inquiry) mustEstimate() (out estimate.EstimateOut, ok bool) {
 	if len(in.Lines) == 0 {
 		return out, false
 	}
-	_, out, err := work(c.book, estimate.Estimate, "musts", "the works that must be done, with what they need", in, map[string]field.Given{"lines": how(field.Assumed, count(len(in.Lines), "work", "works")), "correlation": how(field.Assumed, "a default, from memory")})
+	_, out, err := c.price("musts", "the works that must be done, with what they need", in, map[string]field.Given{"lines": how(field.Assumed, count(len(in.Lines), "work", "works")), "correlation": how(field.Assumed, "a default, from memory")})
 	return out, err == nil
 }
 

@@ -1,7 +1,9 @@
 package assess
 
 import (
+	"oakum/calc"
 	"oakum/dossier"
+	"oakum/field"
 	"oakum/formula/estimate"
 	"oakum/plan"
 )
@@ -40,4 +42,13 @@ func quantityEnds(b plan.Work) (low, high float64) {
 		high = *b.QuantityTop
 	}
 	return low, high
+}
+
+// price draws up an estimate with the quantiles that a brief reads. Its sheet, made when somebody opens it, has them all.
+func (c *inquiry) price(subject, words string, in estimate.EstimateIn, given map[string]field.Given) (calc.Sheet, estimate.EstimateOut, error) {
+	sheet, out, err := work(c.book, estimate.Bands, subject, words, in, given)
+	if err == nil {
+		enter(c.book, estimate.Estimate, subject, words, in, given)
+	}
+	return sheet, out, err
 }

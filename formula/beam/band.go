@@ -17,6 +17,12 @@ func newBand(n int) *band { return &band{n, make([]float64, n*bandWidth)} }
 
 func (b *band) at(i, j int) *float64 { return &b.a[i*bandWidth+j-i+reach] }
 
+// row is the entries of row i from column from to column last.
+func (b *band) row(i, from, last int) []float64 {
+	at := i*bandWidth - i + reach
+	return b.a[at+from : at+last+1]
+}
+
 // solve puts the solution of b x = f into f, by elimination with row pivoting after scaling each row by its largest entry. It destroys b. False
 // means singular.
 func (b *band) solve(f []float64) bool {
@@ -44,15 +50,16 @@ func (b *band) solve(f []float64) bool {
 			if q == 0 {
 				continue
 			}
-			for j := i + 1; j <= last; j++ {
-				*b.at(r, j) -= q * *b.at(i, j)
+			row, by := b.row(r, i+1, last), b.row(i, i+1, last)
+			for k, v := range by {
+				row[k] -= q * v
 			}
 			f[r] -= q * f[i]
 		}
 	}
 	for i := b.n - 1; i >= 0; i-- {
-		for j := i + 1; j <= min(b.n-1, i+2*reach); j++ {
-			f[i] -= *b.at(i, j) * f[j]
+		for k, v := range b.row(i, i+1, min(b.n-1, i+2*reach)) {
+			f[i] -= v * f[i+1+k]
 		}
 		f[i] /= *b.at(i, i)
 	}
@@ -70,7 +77,9 @@ func (b *band) equilibrate(f []float64) {
 			continue
 		}
 		for j := range row {
-			row[j] /= top
+			if row[j] != 0 {
+				row[j] /= top
+			}
 		}
 		f[i] /= top
 	}

@@ -19,6 +19,13 @@ type system struct {
 	mesh  mesh
 	under []int // index of the support at each node, -1 where there is none
 	unit  vector
+	over  []across // each element
+}
+
+// across is what an element does to the beam from its left end to its right.
+type across struct {
+	t [4]vector
+	p vector
 }
 
 func assemble(m Model) system {
@@ -31,6 +38,10 @@ func assemble(m Model) system {
 		s.under[at] = i
 	}
 	s.unit = s.units()
+	s.over = make([]across, len(s.mesh.elements))
+	for i, e := range s.mesh.elements {
+		s.over[i].t, s.over[i].p = e.transfer(e.h)
+	}
 	return s
 }
 
@@ -65,17 +76,16 @@ func (s system) solve(states []state, weak float64) ([]vector, error) {
 	put := func(row, node, k int, v float64) { *b.at(row, 4*node+k) += v * s.unit[k] }
 	for i := range nodes {
 		row := 4*i - 2 // of deflection
-		var t [4]vector
-		var p vector
+		var e across
 		if i > 0 {
-			t, p = s.mesh.elements[i-1].transfer(s.mesh.elements[i-1].h)
+			e = s.over[i-1]
 		}
 		carry := func(row, k int) {
 			put(row, i, k, 1)
-			f[row] = p[k]
+			f[row] = e.p[k]
 			if i > 0 {
 				for j := range 4 {
-					put(row, i-1, j, -t[k][j])
+					put(row, i-1, j, -e.t[k][j])
 				}
 			}
 		}
@@ -179,8 +189,7 @@ func (s system) left(u []vector, node int) vector {
 	if node == 0 {
 		return vector{u[0][0], u[0][1], 0, 0}
 	}
-	e := s.mesh.elements[node-1]
-	return e.carry(u[node-1], e.h)
+	return s.over[node-1].carry(u[node-1])
 }
 
 // reaction is a support's push and the moment by which it holds the slope: the jumps of shear and moment that the loads there leave.

@@ -49,10 +49,16 @@ func (e element) transfer(x float64) (t [4]vector, p vector) {
 
 // carry applies transfer.
 func (e element) carry(in vector, x float64) vector {
-	t, out := e.transfer(x)
+	var a across
+	a.t, a.p = e.transfer(x)
+	return a.carry(in)
+}
+
+func (a *across) carry(in vector) vector {
+	out := a.p
 	for i := range out {
 		for j := range in {
-			out[i] += t[i][j] * in[j]
+			out[i] += a.t[i][j] * in[j]
 		}
 	}
 	return out

@@ -120,6 +120,16 @@ func (w water) Height(t time.Time) float64 {
 	return least + w.tide.Height(t) - w.silt(t)
 }
 
+// Steepest is the tide's and the silt's.
+func (w water) Steepest(t time.Time) (most float64, until time.Time) {
+	b, ok := w.tide.(tide.Bounded)
+	if !ok {
+		return math.Inf(1), t
+	}
+	most, until = b.Steepest(t)
+	return most + math.Abs(w.rate)/24/quantity.DaysPerYear, until
+}
+
 // Extremes are the tide's.
 func (w water) Extremes(start, end time.Time) []tide.Extreme { return w.tide.Extremes(start, end) }
 

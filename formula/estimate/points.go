@@ -13,7 +13,7 @@ const group = 16 // dimensions taken together
 
 // directions of each dimension, from its primitive polynomial (as bits, the highest power first) and first numbers.
 var directions = [group][32]uint32{
-	{}, // the first is the number with its bits reversed
+	{}, // the first is the number with its bits reversed: see nibbles
 	sobolDirections(0b11, 1),
 	sobolDirections(0b111, 1, 3),
 	sobolDirections(0b1011, 1, 3, 1),
@@ -48,17 +48,30 @@ func sobolDirections(polynomial uint32, first ...uint32) (v [32]uint32) {
 	return v
 }
 
-func sobol(index uint32, dimension int) uint32 {
-	if dimension == 0 {
-		return bits.Reverse32(index)
-	}
-	x := uint32(0)
-	for i := 0; index != 0; i, index = i+1, index>>1 {
-		if index&1 == 1 {
-			x ^= directions[dimension][i]
+// nibbles are the directions of each dimension taken together, for every value of each four bits of the number.
+var nibbles = func() (t [group][8][16]uint32) {
+	for d := range t {
+		for k := range t[d] {
+			for bit := range 4 {
+				step := directions[d][4*k+bit]
+				if d == 0 {
+					step = 1 << (31 - 4*k - bit)
+				}
+				for v := range t[d][k] {
+					if v>>bit&1 == 1 {
+						t[d][k][v] ^= step
+					}
+				}
+			}
 		}
 	}
-	return x
+	return t
+}()
+
+func sobol(index uint32, dimension int) uint32 {
+	t := &nibbles[dimension]
+	return t[0][index&15] ^ t[1][index>>4&15] ^ t[2][index>>8&15] ^ t[3][index>>12&15] ^
+		t[4][index>>16&15] ^ t[5][index>>20&15] ^ t[6][index>>24&15] ^ t[7][index>>28]
 }
 
 // scramble is an Owen scrambling of the bits of x: each bit is turned over or not by what stands above it.

@@ -94,27 +94,37 @@ func (s Spread) Times(f float64) Spread {
 }
 
 // quick is a function that gives At fast: the closed form, or a table of the beta law over the normal variable of the same share, where the law
-// is smooth to its ends, with straight lines between.
+// is smooth to its ends, with straight lines between. The table is kept for the middle; the tails, where one share in a thousand lies, are
+// worked as they are asked for.
 func (s Spread) quick() func(u float64) float64 {
 	if s.Kind != PERT || s.Low == s.High {
 		return s.At
 	}
-	const n, reach = 512, 6.5
-	var table [n + 1]float64
-	for i := range table {
-		table[i] = s.At(normalShare(reach * (2*float64(i)/n - 1)))
+	const n, reach, tail = 512, 6.5, 512 / 4
+	knot := func(i int) float64 { return s.At(normalShare(reach * (2*float64(i)/n - 1))) }
+	var middle [n - 2*tail + 1]float64
+	for i := range middle {
+		middle[i] = knot(i + tail)
 	}
 	return func(u float64) float64 {
 		x := (mathext.NormalQuantile(u)/reach + 1) * n / 2
 		i := min(max(int(x), 0), n-1)
-		return table[i] + min(max(x-float64(i), 0), 1)*(table[i+1]-table[i])
+		share := min(max(x-float64(i), 0), 1)
+		if k := i - tail; k >= 0 && k+1 < len(middle) {
+			return middle[k] + share*(middle[k+1]-middle[k])
+		}
+		low := knot(i)
+		return low + share*(knot(i+1)-low)
 	}
 }
 
 // quickBelow is a function that gives Below fast, in the same way.
 func (s Spread) quickBelow() func(x float64) float64 {
-	if s.Kind != PERT || s.Low == s.High {
+	switch {
+	case s.Kind == Fixed || s.Low == s.High:
 		return s.Below
+	case s.Kind != PERT:
+		return s.triangleBelow()
 	}
 	const n = 512
 	var table [n + 1]float64
@@ -125,6 +135,23 @@ func (s Spread) quickBelow() func(x float64) float64 {
 		p := (x - s.Low) / (s.High - s.Low) * n
 		i := min(max(int(p), 0), n-1)
 		return table[i] + min(max(p-float64(i), 0), 1)*(table[i+1]-table[i])
+	}
+}
+
+// triangleBelow is Below of a triangle, with what does not change worked once.
+func (s Spread) triangleBelow() func(x float64) float64 {
+	a, m, b := s.Low, s.Likely, s.High
+	up, down := (b-a)*(m-a), (b-a)*(b-m)
+	return func(x float64) float64 {
+		switch {
+		case x <= a:
+			return 0
+		case x >= b:
+			return 1
+		case x < m:
+			return (x - a) * (x - a) / up
+		}
+		return 1 - (b-x)*(b-x)/down
 	}
 }
 

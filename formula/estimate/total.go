@@ -82,7 +82,20 @@ var Estimate = calc.Formula[EstimateIn, EstimateOut]{
 	Samples: 60,
 }
 
-func estimate(in EstimateIn) (out EstimateOut, err error) {
+// Bands is Estimate for a caller who reads P10, P50, P80 and P90 alone: each quantile is a search of its own, and the other five are left out, as
+// no number. A sheet for people is made by Estimate.
+var Bands = func() calc.Formula[EstimateIn, EstimateOut] {
+	f := Estimate
+	f.Fn = func(in EstimateIn) (EstimateOut, error) { return estimated(in, []int{1, 5, 8, 9}) }
+	return f
+}()
+
+func estimate(in EstimateIn) (EstimateOut, error) {
+	return estimated(in, []int{1, 2, 3, 4, 5, 6, 7, 8, 9})
+}
+
+// estimated adds up the lines; tenths are the quantiles to search for.
+func estimated(in EstimateIn, tenths []int) (out EstimateOut, err error) {
 	if len(in.Lines) == 0 {
 		return out, field.Refuse("lines", "lines is empty: an estimate needs at least one line")
 	}
@@ -108,7 +121,7 @@ func estimate(in EstimateIn) (out EstimateOut, err error) {
 	}
 	out.moments(in.Lines, spreads, correlation)
 	sum := NewSum(joint)
-	out.sample(sum)
+	out.sample(sum, tenths)
 	if err := out.uplift(in, sum); err != nil {
 		return out, err
 	}
@@ -147,11 +160,15 @@ func (out *EstimateOut) moments(lines []Line, spreads []Spread, correlation func
 }
 
 // sample fills what needs draws of the sum.
-func (out *EstimateOut) sample(sum *Sum) {
+func (out *EstimateOut) sample(sum *Sum, tenths []int) {
 	out.Points, out.MeanSampled, out.SDSampled = sum.Points(), sum.Mean, sum.SD
+	quantiles := [...]*float64{&out.P10, &out.P20, &out.P30, &out.P40, &out.P50, &out.P60, &out.P70, &out.P80, &out.P90}
+	for _, q := range quantiles {
+		*q = math.NaN()
+	}
 	var wg sync.WaitGroup // each looks at the same draws on its own: any number of cores gives the same bits
-	for i, p := range []*float64{&out.P10, &out.P20, &out.P30, &out.P40, &out.P50, &out.P60, &out.P70, &out.P80, &out.P90} {
-		wg.Go(func() { *p = sum.At(float64(i+1) / 10) })
+	for _, n := range tenths {
+		wg.Go(func() { *quantiles[n-1] = sum.At(float64(n) / 10) })
 	}
 	wg.Go(func() { out.Chance = sum.Below(out.LikelySum) })
 	wg.Wait()

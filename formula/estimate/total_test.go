@@ -4,9 +4,11 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"reflect"
 	"strings"
 	"testing"
 
+	"gonum.org/v1/gonum/mathext"
 	"pgregory.net/rapid"
 
 	"oakum/field"
@@ -234,4 +236,48 @@ func Example() {
 	}
 	fmt.Printf("likely %.0f k, mean %.0f k, enough eight times in ten %.0f k; %s drives it\n", out.LikelySum/1e3, out.Mean/1e3, out.P80/1e3, out.Drivers[0].Name)
 	// Output: likely 425 k, mean 478 k, enough eight times in ten 544 k; plating drives it
+}
+
+// Identity: with fewer quantiles searched for, those that are given and everything else are the same to the bit, and the others are no number.
+func TestBandsAreThoseOfTheEstimate(t *testing.T) {
+	in := Estimate.New()
+	for _, l := range []Line{{Name: "steel", Kind: "triangular"}, {Name: "paint", Kind: "pert"}, {Name: "dock", Kind: "pert"}} {
+		l.Low, l.Likely, l.High, l.Share = new(80e3), new(100e3+20e3*float64(len(l.Name))), new(300e3), 1
+		in.Lines = append(in.Lines, l)
+	}
+	whole, err := Estimate.Fn(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	some, err := Bands.Fn(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, left := range []*float64{&some.P20, &some.P30, &some.P40, &some.P60, &some.P70} {
+		if !math.IsNaN(*left) {
+			t.Errorf("quantile %d of those left out is %g", i, *left)
+		}
+		*left = *[]*float64{&whole.P20, &whole.P30, &whole.P40, &whole.P60, &whole.P70}[i]
+	}
+	if !reflect.DeepEqual(whole, some) {
+		t.Errorf("bands %+v, estimate %+v", some, whole)
+	}
+}
+
+// Identity: the table of a beta law gives the same whether its tails are kept or worked as they are asked for.
+func TestTailsOfTheQuickLaw(t *testing.T) {
+	s := Spread{10, 14, 60, PERT}
+	quick := s.quick()
+	knot := func(i int) float64 { return s.At(normalShare(6.5 * (2*float64(i)/512 - 1))) }
+	for _, u := range []float64{1e-12, 1e-6, 5.5e-4, 5.8e-4, 6e-4, 0.01, 0.5, 0.99, 0.9994, 0.99942, 0.9999, 1 - 1e-9} {
+		x := (mathext.NormalQuantile(u)/6.5 + 1) * 256
+		i := min(max(int(x), 0), 511)
+		want := knot(i) + min(max(x-float64(i), 0), 1)*(knot(i+1)-knot(i))
+		if got := quick(u); got != want {
+			t.Errorf("at %g: %v, want %v", u, got, want)
+		}
+		if got := s.At(u); math.Abs(got-want) > 0.02 {
+			t.Errorf("at %g: the law itself gives %v, the table %v", u, got, want)
+		}
+	}
 }

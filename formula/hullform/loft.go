@@ -39,7 +39,8 @@ func (o Offsets) loft() (Mesh, []Point, error) {
 	l := newLoft(sections)
 	l.space()
 	g := l.grid(1)
-	volume := g.mesh().Volume()
+	mesh := g.mesh()
+	volume := mesh.Volume()
 	if !(volume > 0) {
 		return Mesh{}, nil, errors.New("half_breadths: the hull encloses no volume")
 	}
@@ -49,13 +50,13 @@ func (o Offsets) loft() (Mesh, []Point, error) {
 		v := m.Volume()
 		moved := math.Abs(v-volume) / v
 		if moved < fairness {
-			return g.mesh(), g.top(), nil
+			return mesh, g.top(), nil
 		}
 		if 4*len(m.Triangles) > largestLoft {
 			return Mesh{}, nil, fmt.Errorf("half_breadths: the volume still moves by %.2g of itself at %d facets: the table is too rough to fair",
 				moved, len(m.Triangles))
 		}
-		g, volume = finer, v
+		g, mesh, volume = finer, m, v
 	}
 }
 

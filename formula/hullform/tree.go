@@ -31,51 +31,79 @@ func newTree(m Mesh) *tree {
 	b := m.Bounds()
 	s := 1e-13 * b.Size().Length()
 	t := &tree{middle: b.centre(), slack: Point{s, s, s}}
-	t.facets = make([]facet, len(m.Triangles))
-	t.source = make([]int32, len(m.Triangles))
-	for i := range m.Triangles {
+	g := grower{tree: t, facets: make([]facet, len(m.Triangles)), order: make([]placed, len(m.Triangles))}
+	for i := range g.facets {
 		a, b, c := m.Corners(i)
-		t.facets[i] = facet{a.Minus(t.middle), b.Minus(t.middle), c.Minus(t.middle), m.areaVector(i).Length()}
-		t.source[i] = int32(i)
+		g.facets[i] = facet{a.Minus(t.middle), b.Minus(t.middle), c.Minus(t.middle), b.Minus(a).Cross(c.Minus(a)).Times(0.5).Length()}
+		g.order[i] = placed{g.facets[i].centre(), int32(i)}
 	}
-	t.nodes = make([]node, 1, max(1, len(t.facets)))
+	t.nodes = make([]node, 1, max(1, len(g.facets)))
 	t.moments = make([]moment, 1, cap(t.nodes))
-	t.build(0, 0, len(t.facets))
+	g.build(0, 0, len(g.facets))
+	t.facets = make([]facet, len(g.facets))
+	t.source = make([]int32, len(g.facets))
+	for i, p := range g.order {
+		t.facets[i], t.source[i] = g.facets[p.facet], p.facet
+	}
 	return t
 }
 
-// build fills node k with the facets from lo up to hi.
-func (t *tree) build(k int32, lo, hi int) {
-	box, spread := emptyBox(), emptyBox()
-	for i := lo; i < hi; i++ {
-		f := &t.facets[i]
-		box.add(f.a)
-		box.add(f.b)
-		box.add(f.c)
-		spread.add(f.centre())
-	}
-	if hi > lo {
-		t.nodes[k] = node{middle: box.centre(), half: box.Size().Times(0.5).Plus(t.slack)}
-	}
+// placed is where a facet lies, three times over, and which it is.
+type placed struct {
+	at    Point
+	facet int32
+}
+
+// grower builds a tree: the order of the facets is found first, and they are moved once.
+type grower struct {
+	tree   *tree
+	facets []facet
+	order  []placed
+}
+
+// build fills node k with the facets from lo up to hi, and gives the box round them.
+func (g *grower) build(k int32, lo, hi int) Box {
+	t := g.tree
 	if hi-lo <= leafSize {
-		t.nodes[k].first, t.nodes[k].count = int32(lo), int32(hi-lo)
-		for i := lo; i < hi; i++ {
-			m := momentOf(&t.facets[i])
+		box := emptyBox()
+		for _, p := range g.order[lo:hi] {
+			f := &g.facets[p.facet]
+			box.add(f.a)
+			box.add(f.b)
+			box.add(f.c)
+			m := momentOf(f)
 			t.moments[k].add(&m)
 		}
-		return
+		t.nodes[k].first, t.nodes[k].count = int32(lo), int32(hi-lo)
+		if hi > lo {
+			t.bound(k, box)
+		}
+		return box
+	}
+	spread := emptyBox()
+	for i := lo; i < hi; i++ {
+		spread.add(g.order[i].at)
 	}
 	mid := (lo + hi) / 2
-	t.halve(lo, hi, mid, widest(spread.Size()))
+	halve(g.order, lo, hi, mid, widest(spread.Size()))
 	left := int32(len(t.nodes))
 	t.nodes = append(t.nodes, node{}, node{})
 	t.moments = append(t.moments, moment{}, moment{})
 	t.nodes[k].first = left
-	t.build(left, lo, mid)
-	t.build(left+1, mid, hi)
+	box := g.build(left, lo, mid)
+	other := g.build(left+1, mid, hi)
+	box.add(other.Low)
+	box.add(other.High)
+	t.bound(k, box)
 	sum := t.moments[left]
 	sum.add(&t.moments[left+1])
 	t.moments[k] = sum
+	return box
+}
+
+// bound draws the box of a node.
+func (t *tree) bound(k int32, box Box) {
+	t.nodes[k].middle, t.nodes[k].half = box.centre(), box.Size().Times(0.5).Plus(t.slack)
 }
 
 func (f *facet) centre() Point { return f.a.Plus(f.b).Plus(f.c) }
@@ -93,21 +121,19 @@ func widest(s Point) int {
 }
 
 // halve orders facets so that those before mid lie lower along the axis than those after (quickselect).
-func (t *tree) halve(lo, hi, mid, axis int) {
+func halve(order []placed, lo, hi, mid, axis int) {
 	for hi-lo > 1 {
-		pivot := t.facets[(lo+hi)/2].centre()
-		p := pivot.along(axis)
+		p := order[(lo+hi)/2].at.along(axis)
 		i, j := lo, hi-1
 		for i <= j {
-			for t.key(i, axis) < p {
+			for order[i].at.along(axis) < p {
 				i++
 			}
-			for t.key(j, axis) > p {
+			for order[j].at.along(axis) > p {
 				j--
 			}
 			if i <= j {
-				t.facets[i], t.facets[j] = t.facets[j], t.facets[i]
-				t.source[i], t.source[j] = t.source[j], t.source[i]
+				order[i], order[j] = order[j], order[i]
 				i, j = i+1, j-1
 			}
 		}
@@ -121,8 +147,6 @@ func (t *tree) halve(lo, hi, mid, axis int) {
 		}
 	}
 }
-
-func (t *tree) key(i, axis int) float64 { return t.facets[i].centre().along(axis) }
 
 // frame is a plane as this tree sees it.
 func (t *tree) frame(p Plane) frame {

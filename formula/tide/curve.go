@@ -57,34 +57,67 @@ func (ts Turns) Covers(start, end time.Time) bool {
 // Window is a time through which the water stands high enough.
 type Window struct{ Start, End time.Time }
 
+// Bounded is a curve that knows how fast it can rise or fall: far from a level it need not be looked at for a while.
+type Bounded interface {
+	Curve
+	// Steepest is the most it changes in an hour from t on, m, and until when that holds.
+	Steepest(t time.Time) (most float64, until time.Time)
+}
+
 // Above lists the times from start to end at which the level is between low and high, to within a second.
 func Above(c Curve, low, high float64, start, end time.Time) []Window {
 	const step = 5 * time.Minute
 	inside := func(t time.Time) bool { x := c.Height(t); return x >= low && x <= high }
 	var list []Window
-	open := inside(start)
+	x := c.Height(start)
+	open := x >= low && x <= high
 	from := start
-	for t := start; t.Before(end); t = t.Add(step) {
+	for t := start; t.Before(end); {
+		if n := calm(c, t, min(math.Abs(x-low), math.Abs(x-high)), step); n > 0 {
+			t = t.Add(time.Duration(n) * step)
+			x = c.Height(t)
+			continue
+		}
 		next := t.Add(step)
 		if next.After(end) {
 			next = end
 		}
-		now := inside(next)
-		if now == open {
-			continue
+		x = c.Height(next)
+		if now := x >= low && x <= high; now != open {
+			at := crossing(inside, t, next)
+			if now {
+				from = at
+			} else {
+				list = append(list, Window{from, at})
+			}
+			open = now
 		}
-		at := crossing(inside, t, next)
-		if now {
-			from = at
-		} else {
-			list = append(list, Window{from, at})
-		}
-		open = now
+		t = t.Add(step)
 	}
 	if open {
 		list = append(list, Window{from, end})
 	}
 	return list
+}
+
+// calm is how many steps from t on surely bring no crossing of a level that is so far away.
+func calm(c Curve, t time.Time, away float64, step time.Duration) int {
+	b, ok := c.(Bounded)
+	if !ok {
+		return 0
+	}
+	most, until := b.Steepest(t)
+	return steps(away, most, t, until, step)
+}
+
+// steps is how many whole steps a value that changes by no more than most in an hour takes to come so far, less a hair for rounding.
+func steps(away, most float64, t, until time.Time, step time.Duration) int {
+	const hair = 1e-6
+	n := (away - hair) / (most * step.Hours())
+	if !(n >= 1) {
+		return 0
+	}
+	return int(min(math.Floor(n), max(float64((until.Sub(t)-1)/step), 0)))
 }
 
 func crossing(inside func(time.Time) bool, a, b time.Time) time.Time {

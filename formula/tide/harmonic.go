@@ -16,7 +16,13 @@ type Constituent struct {
 type Harmonic struct {
 	constants []Constituent
 	mean      float64
-	years     map[int][]term
+	years     map[int]yearly
+}
+
+// yearly is a year's terms, and the most that height (m/h) and slope (m/h2) can change with them.
+type yearly struct {
+	terms          []term
+	steepest, bend float64
 }
 
 // term is one constituent through one year: amplitude times cos(rate x hours since the year began + phase), m, rad/h, rad.
@@ -24,29 +30,38 @@ type term struct{ amplitude, rate, phase float64 }
 
 // NewHarmonic makes a predictor; mean is the mean level over the datum, m. Names must be known to waveOf.
 func NewHarmonic(constants []Constituent, mean float64) *Harmonic {
-	return &Harmonic{constants: constants, mean: mean, years: map[int][]term{}}
+	return &Harmonic{constants: constants, mean: mean, years: map[int]yearly{}}
 }
 
 func beginning(year int) time.Time { return time.Date(year, 1, 1, 0, 0, 0, 0, time.UTC) }
 
-func (h *Harmonic) year(y int) []term {
-	if terms, ok := h.years[y]; ok {
-		return terms
+func (h *Harmonic) year(y int) yearly {
+	if known, ok := h.years[y]; ok {
+		return known
 	}
 	start := beginning(y)
 	middle := start.Add(beginning(y+1).Sub(start) / 2)
 	l, n := longitudesAt(start), nodeAt(longitudesAt(middle))
-	terms := make([]term, 0, len(h.constants))
+	year := yearly{terms: make([]term, 0, len(h.constants))}
 	for _, c := range h.constants {
 		w, ok := waveOf(c.Name)
 		if !ok || c.Amplitude == 0 {
 			continue
 		}
 		k := w.node(n)
-		terms = append(terms, term{k.f * c.Amplitude, w.rate() * degree, (w.argument(180, l)+k.u)*degree - c.Phase})
+		t := term{k.f * c.Amplitude, w.rate() * degree, (w.argument(180, l)+k.u)*degree - c.Phase}
+		year.terms = append(year.terms, t)
+		year.steepest += math.Abs(t.amplitude * t.rate)
+		year.bend += math.Abs(t.amplitude * t.rate * t.rate)
 	}
-	h.years[y] = terms
-	return terms
+	h.years[y] = year
+	return year
+}
+
+// Steepest is the sum of what its waves can do, until the year ends.
+func (h *Harmonic) Steepest(t time.Time) (most float64, until time.Time) {
+	y := t.UTC().Year()
+	return h.year(y).steepest, beginning(y + 1)
 }
 
 // Height of the water over the datum at t, m.
@@ -54,7 +69,7 @@ func (h *Harmonic) Height(t time.Time) float64 {
 	t = t.UTC()
 	hours := t.Sub(beginning(t.Year())).Hours()
 	sum := h.mean
-	for _, k := range h.year(t.Year()) {
+	for _, k := range h.year(t.Year()).terms {
 		sum += k.amplitude * math.Cos(k.rate*hours+k.phase)
 	}
 	return sum
@@ -65,7 +80,7 @@ func (h *Harmonic) slope(t time.Time) float64 {
 	t = t.UTC()
 	hours := t.Sub(beginning(t.Year())).Hours()
 	sum := 0.0
-	for _, k := range h.year(t.Year()) {
+	for _, k := range h.year(t.Year()).terms {
 		sum -= k.amplitude * k.rate * math.Sin(k.rate*hours+k.phase)
 	}
 	return sum
@@ -77,6 +92,14 @@ func (h *Harmonic) Extremes(start, end time.Time) []Extreme {
 	var list []Extreme
 	before := h.slope(start)
 	for t := start; t.Before(end); t = t.Add(step) {
+		y := t.UTC().Year()
+		if n := steps(math.Abs(before), h.year(y).bend, t, beginning(y+1), step); n > 0 {
+			t = t.Add(time.Duration(n) * step)
+			if !t.Before(end) {
+				break
+			}
+			before = h.slope(t)
+		}
 		next := t.Add(step)
 		after := h.slope(next)
 		if before != 0 && (before > 0) != (after > 0) {

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"math"
 	"os"
+	"slices"
 	"testing"
 	"time"
 
@@ -258,4 +259,45 @@ func ExamplePredict() {
 	// low 2031-05-01T08:16:57Z 1.7 m
 	// high 2031-05-01T14:42:07Z 3.5 m
 	// low 2031-05-01T20:54:22Z 1.8 m
+}
+
+// plain is a curve that doesn't know how fast it can change, so that it is looked at at every step.
+type plain struct{ Curve }
+
+// randomHarmonic draws a place with some waves, and a span that may lie over a new year.
+func randomHarmonic(t *rapid.T) (h *Harmonic, start, end time.Time) {
+	var list []Constituent
+	for _, name := range []string{"M2", "S2", "K1", "O1", "M4", "SA"} {
+		if rapid.Bool().Draw(t, name) {
+			list = append(list, Constituent{name, rapid.Float64Range(-2, 3).Draw(t, "amplitude"), rapid.Float64Range(-6, 6).Draw(t, "phase")})
+		}
+	}
+	start = time.Date(2029, 12, 20, 0, 0, 0, 0, time.UTC).Add(time.Duration(rapid.IntRange(0, 20*86400).Draw(t, "start")) * time.Second)
+	return NewHarmonic(list, 2), start, start.Add(time.Duration(rapid.IntRange(1, 30*86400).Draw(t, "span")) * time.Second)
+}
+
+// Identity: leaving out the times at which nothing can happen changes no window and no turn.
+func TestStepsLeftOutChangeNothing(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		h, start, end := randomHarmonic(t)
+		low := rapid.SampledFrom([]float64{math.Inf(-1), -1, 1.5, 2}).Draw(t, "low")
+		high := low + rapid.Float64Range(0, 3).Draw(t, "high")
+		if quick, slow := Above(h, low, high, start, end), Above(plain{h}, low, high, start, end); !slices.Equal(quick, slow) {
+			t.Fatalf("windows %v, looked at every step %v", quick, slow)
+		}
+		var turns []Extreme
+		before := h.slope(start)
+		for at := start; at.Before(end); at = at.Add(15 * time.Minute) {
+			after := h.slope(at.Add(15 * time.Minute))
+			if before != 0 && (before > 0) != (after > 0) {
+				if x := h.turning(at, at.Add(15*time.Minute)); !x.After(end) {
+					turns = append(turns, Extreme{x, h.Height(x), before > 0})
+				}
+			}
+			before = after
+		}
+		if quick := h.Extremes(start, end); !slices.Equal(quick, turns) {
+			t.Fatalf("turns %v, looked at every step %v", quick, turns)
+		}
+	})
 }
