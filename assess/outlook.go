@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"oakum/field"
 )
@@ -12,7 +13,7 @@ import (
 // OutlookPage answers what fails first, when, and what happens then.
 type OutlookPage struct {
 	Heading []string     `json:"heading"`
-	First   *Figure      `json:"first,omitempty"` // the date band of what is likely to fail first
+	First   *Figure      `json:"first,omitempty"` // the date band of first water under the plan in force
 	Dated   []OutlookRow `json:"dated"`           // every part's life in one list, earliest first
 	Futures *FuturesPart `json:"futures,omitempty"`
 	Floods  []FloodRow   `json:"floods"` // each space, and each pair, open to the sea
@@ -49,8 +50,8 @@ func (c *inquiry) outlookPage(standing StandingPage) OutlookPage {
 		p.Missing = append(p.Missing, Notice{What: "No part has a life.", Do: "Enter thickness readings of two surveys, packing dates, openings and anodes.", Page: "standing"})
 		return p
 	}
-	c.firstWater(&p)
 	c.runFutures(&p)
+	c.firstWater(&p)
 	return p
 }
 
@@ -84,49 +85,87 @@ func (p lifePart) dated(day float64) Figure {
 	return f
 }
 
-// firstWater is the band of the date of first water when every part that lets water in may be the first: the chance that none has failed is the
-// product of theirs.
+// firstWater tells when water is likely to come in first and what lets it in, from the futures of the plan in force. A part that the docking renews soon
+// may be the likeliest to fail by itself and still not be the first: what the same futures say of her left as she lies stands beside it.
 func (c *inquiry) firstWater(p *OutlookPage) {
-	day := c.day.DecimalYear()
-	survive := func(t float64) float64 {
-		s := 1.0
-		for _, part := range p.parts {
-			if part.flow > 0 {
-				s *= 1 - part.failedBy(t)
-			}
-		}
-		return s
-	}
-	at := func(failed float64) float64 {
-		low, high := 0.0, 300.0
-		if 1-survive(high) < failed {
-			return math.Inf(1)
-		}
-		for range 60 {
-			mid := (low + high) / 2
-			if 1-survive(mid) < failed {
-				low = mid
-			} else {
-				high = mid
-			}
-		}
-		return high
-	}
-	band := due{day + at(0.1), day + at(0.5), day + at(0.9)}
-	if horizon(band.early) {
-		p.Heading = append(p.Heading, "Nothing that is known lets water in within a century.")
+	if p.Futures == nil || len(p.Futures.Plans) == 0 {
 		return
 	}
-	f := Figure{Key: "first", Label: "first water from the parts that are known", Unit: calendar, Text: band.words(day), Basis: field.Computed, Note: "parts taken as independent"}
-	f.Value, f.P50, f.P10 = new(round(band.likely)), new(round(band.likely)), new(round(band.early))
-	if !horizon(band.late) {
-		f.P90 = new(round(band.late))
+	n := p.Futures.N
+	planned := &p.Futures.Plans[0]
+	if len(planned.First) == 0 {
+		p.Heading = append(p.Heading, "Nothing that is known lets water in within forty years.")
+		return
 	}
-	if band.early < day+3 {
+	f := planned.FirstWater
+	if f.P10 != nil && *f.P10 < c.day.DecimalYear()+3 {
 		f.Worry = 2
 	}
 	p.First = &f
-	p.Heading = append(p.Heading, fmt.Sprintf("First water is likely between %s; what fails first is most likely %s.", band.spoken(), p.likeliest()))
+	first := planned.First[0]
+	says := fmt.Sprintf("With “%s”, first water is likely %s, most often by %s", planned.Name, f.spokenYears(), mostOften(planned.First, n))
+	if planned.Docked.Value != nil && !first.Renewed {
+		says += "; no work of that plan renews " + lowerFirst(first.What)
+	}
+	p.Heading = append(p.Heading, says+".")
+	if left := p.left(); left != nil && len(left.First) > 0 && left.First[0].ID != first.ID {
+		p.Heading = append(p.Heading, "Left as she lies, without that docking, it is most often by "+mostOften(left.First, n)+".")
+	}
+}
+
+// left is the plan that docks her only when she must, where it is among those compared and not the first.
+func (p *OutlookPage) left() *PlanFuture {
+	if p.Futures == nil {
+		return nil
+	}
+	if at := slices.IndexFunc(p.Futures.Plans, func(f PlanFuture) bool { return f.Key == planMust }); at > 0 {
+		return &p.Futures.Plans[at]
+	}
+	return nil
+}
+
+// spokenYears is a band of dates within a sentence.
+func (f Figure) spokenYears() string {
+	switch {
+	case f.P10 == nil:
+		return "in fewer than one future in ten within forty years"
+	case f.P90 == nil:
+		return "between " + due{early: *f.P10, late: math.Inf(1)}.spoken()
+	}
+	return "between " + due{early: *f.P10, late: *f.P90}.spoken()
+}
+
+// mostOften names what lets the first water in most often in n futures, with what the futures can't tell apart from it.
+func mostOften(rows []FirstRow, n int) string {
+	same := tied(rows, n)
+	says := fmt.Sprintf("%s (%.0f %% of futures)", rows[0].named(), 100*rows[0].Share)
+	switch len(same) {
+	case 0:
+		return says
+	case 1, 2:
+		return says + ", which can't be told apart from " + strings.Join(same, " and ")
+	}
+	return fmt.Sprintf("%s, which can't be told apart from %d others", says, len(same))
+}
+
+// tied are the parts after the first whose shares can't be told apart from its own: each of n futures has one part first, so the variance of the
+// difference of two shares is (a + b - (a-b)^2)/n.
+func tied(rows []FirstRow, n int) (names []string) {
+	for _, r := range rows[1:] {
+		a, b := rows[0].Share, r.Share
+		if a-b > 2*math.Sqrt((a+b-(a-b)*(a-b))/float64(n)) {
+			break
+		}
+		names = append(names, r.named())
+	}
+	return names
+}
+
+func (r FirstRow) named() string {
+	if r.Place == "" {
+		return r.What
+	}
+	return r.What + " at " + r.Place
 }
 
 func (d due) spoken() string {
@@ -149,21 +188,4 @@ func (p lifePart) failedBy(t float64) float64 {
 		return 0
 	}
 	return 0.5 * math.Erfc(left/sd/math.Sqrt2)
-}
-
-// likeliest names the part with the greatest chance of letting water in within ten years.
-func (p *OutlookPage) likeliest() string {
-	best, name := -1.0, "nothing that is known"
-	for _, part := range p.parts {
-		if part.flow <= 0 {
-			continue
-		}
-		if f := part.failedBy(10); f > best {
-			best, name = f, part.name
-			if part.place != "" {
-				name += " at " + part.place
-			}
-		}
-	}
-	return name
 }

@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"math"
+	"slices"
 
 	"oakum/field"
 	"oakum/futures"
@@ -28,20 +29,21 @@ type FuturesPart struct {
 
 // PlanFuture is one plan over many futures.
 type PlanFuture struct {
-	Key       string      `json:"key"`
-	Name      string      `json:"name"`
-	Water     Figure      `json:"water"`     // chance of first water within ten years
-	Emergency Figure      `json:"emergency"` // chance of an emergency docking within ten years
-	Loss      Figure      `json:"loss"`      // chance of losing her within ten years
-	Docked    Figure      `json:"docked"`    // planned docking
-	Bill      Figure      `json:"bill"`      // of that docking
-	Deferred  Figure      `json:"deferred"`  // works put off then because the money does not reach
-	Cost      Figure      `json:"cost"`
-	Income    Figure      `json:"income"`
-	More      []Figure    `json:"more"` // differences from the first plan, future by future; none for the first itself
-	Curve     []YearPoint `json:"curve"`
-	First     []FirstRow  `json:"first"`
-	Triggers  []Figure    `json:"triggers"`
+	Key        string      `json:"key"`
+	Name       string      `json:"name"`
+	Water      Figure      `json:"water"`     // chance of first water within ten years
+	Emergency  Figure      `json:"emergency"` // chance of an emergency docking within ten years
+	Loss       Figure      `json:"loss"`      // chance of losing her within ten years
+	Docked     Figure      `json:"docked"`    // planned docking
+	Bill       Figure      `json:"bill"`      // of that docking
+	Deferred   Figure      `json:"deferred"`  // works put off then because the money does not reach
+	Cost       Figure      `json:"cost"`
+	Income     Figure      `json:"income"`
+	More       []Figure    `json:"more"` // differences from the first plan, future by future; none for the first itself
+	Curve      []YearPoint `json:"curve"`
+	First      []FirstRow  `json:"first"`
+	FirstWater Figure      `json:"first_water"` // when the first water comes
+	Triggers   []Figure    `json:"triggers"`
 }
 
 // YearPoint is the chance by the end of a year.
@@ -64,6 +66,8 @@ type FirstRow struct {
 	Share float64 `json:"share"`
 	SE    float64 `json:"se"`
 	When  string  `json:"when"`
+
+	Renewed bool `json:"renewed"` // by a work of the plan
 }
 
 func (c *inquiry) runFutures(p *OutlookPage) {
@@ -120,6 +124,8 @@ func (c *inquiry) planFuture(of *comparedPlan, out []futures.Outcome) PlanFuture
 	f.Water = chanceFigure("water", "chance of water within ten years", s.Water[tenYears-1], len(out))
 	f.Emergency = chanceFigure("emergency", "chance of an emergency docking within ten years", s.Emergency[tenYears-1], len(out))
 	f.Loss = chanceFigure("loss", "chance of losing her within ten years", s.Loss[tenYears-1], len(out))
+	f.FirstWater = c.yearsFigure("first", "first water under “"+of.plan.Name+"”", s.FirstWater)
+	f.FirstWater.Note = "from " + count(len(out), "future", "futures")
 	f.Docked = c.yearsFigure("docked", "planned docking", s.DockedAt)
 	f.Bill, f.Deferred = notYetFigure("bill", "bill of that docking, in its day's money"), notYetFigure("deferred", "works put off then, of the plan's")
 	if len(of.plan.Scope) > 0 && of.plan.Dock >= 0 {
@@ -145,7 +151,8 @@ func (c *inquiry) planFuture(of *comparedPlan, out []futures.Outcome) PlanFuture
 			break
 		}
 		part := m.Parts[fp.Part]
-		f.First = append(f.First, FirstRow{part.Kind, part.ID, part.Name, part.Place, fp.Share.P, fp.Share.SE, c.bandYears(fp.When)})
+		renewed := of.plan.Dock >= 0 && slices.ContainsFunc(of.plan.Scope, func(w int) bool { return slices.Contains(m.Works[w].Parts, fp.Part) })
+		f.First = append(f.First, FirstRow{part.Kind, part.ID, part.Name, part.Place, fp.Share.P, fp.Share.SE, c.bandYears(fp.When), renewed})
 	}
 	for _, t := range s.Fired {
 		fig := chanceFigure("trigger", t.Name, t.Share, len(out))

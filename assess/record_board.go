@@ -28,7 +28,7 @@ type BoardPaper struct {
 // boardPaper says what changed since a day; without one, over the last year. What is private stays out of it, the names of private records too.
 func (c *inquiry) boardPaper(b *Brief, since quantity.Date) BoardPaper {
 	p := BoardPaper{Day: c.day.String(), Snapshot: b.Snapshot, Since: since.String(), Where: []string{}, Worst: worstThree(c.boardFigures(b.Standing.Worst)), Changed: []string{}, Money: []Figure{}, Decide: []Notice{}, IfNot: []string{}}
-	pages := [][]string{b.Standing.Heading, b.Outlook.Heading}
+	pages := [][]string{b.Standing.Heading, b.Outlook.Heading[:min(len(b.Outlook.Heading), 1)]} // left as she lies stands under what if not
 	if len(b.InDock.Prepare) == 0 {
 		pages = append([][]string{b.InDock.Heading}, pages...)
 	}
@@ -203,7 +203,9 @@ func because(why string) string {
 // ifNot says what waiting brings, from the pages that know.
 func (c *inquiry) ifNot(b *Brief) []string {
 	lines := []string{}
-	if f := b.Outlook.First; f != nil {
+	if left := b.Outlook.left(); left != nil && len(left.First) > 0 {
+		lines = append(lines, "First water if she is not docked: "+left.FirstWater.Text+".")
+	} else if f := b.Outlook.First; f != nil {
 		lines = append(lines, capital(f.Label)+": "+f.Text+".")
 	}
 	for _, r := range b.Outlook.Dated {

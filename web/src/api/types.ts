@@ -1710,6 +1710,7 @@ export interface components {
             id: string;
             kind: string;
             place: string;
+            renewed: boolean;
             /** Format: double */
             se: number;
             /** Format: double */
@@ -2366,6 +2367,7 @@ export interface components {
             docked: components["schemas"]["AssessFigure"];
             emergency: components["schemas"]["AssessFigure"];
             first: components["schemas"]["AssessFirstRow"][];
+            first_water: components["schemas"]["AssessFigure"];
             income: components["schemas"]["AssessFigure"];
             key: string;
             loss: components["schemas"]["AssessFigure"];
