@@ -22,6 +22,7 @@ type App struct {
 	dossier  *dossier.Dossier
 	revision int64
 	briefs   map[briefKey]*assess.Brief
+	memo     assess.Memo   // what the last briefs were worked from, for the next
 	changed  chan struct{} // closed at the next change
 }
 
@@ -85,7 +86,7 @@ func (a *App) Brief(planID string, day quantity.Date) (*assess.Brief, error) {
 	if err != nil {
 		return nil, err
 	}
-	b = assess.Assess(d, p, day)
+	b = a.memo.Assess(d, p, day)
 	a.mu.Lock()
 	defer a.mu.Unlock()
 	if a.revision == revision {

@@ -105,7 +105,7 @@ func (c *inquiry) berthPart(s *afloatState) BerthPart {
 	for _, d := range out.Dates[:min(len(out.Dates), leaveRows)] {
 		p.Leave = append(p.Leave, LeaveRow{d.Start, d.End})
 	}
-	p.days(place, in, out)
+	c.leastWaters(&p, place, in, out)
 	if out.Lowest < 0 {
 		p.Lowest.Worry, p.Hours.Worry = 1, 1
 		c.aground(&p, e, s, out)
@@ -182,8 +182,8 @@ func shoaler(list []berth.Sounding, d berth.Sounding) []berth.Sounding {
 	return append(list, d)
 }
 
-// days lists the least water of each day of the year.
-func (p *BerthPart) days(place tide.Place, in berth.UnderkeelIn, out berth.UnderkeelOut) {
+// leastWaters lists the least water of each day of the year.
+func (c *inquiry) leastWaters(p *BerthPart, place tide.Place, in berth.UnderkeelIn, out berth.UnderkeelOut) {
 	start, err1 := time.Parse(time.RFC3339, in.Start)
 	end, err2 := time.Parse(time.RFC3339, in.End)
 	when, err3 := time.Parse(time.RFC3339, out.When)
@@ -192,7 +192,7 @@ func (p *BerthPart) days(place tide.Place, in berth.UnderkeelIn, out berth.Under
 		return
 	}
 	over := out.Lowest - curve.Height(when) // of the tide's height to the water under her, at that time
-	for _, x := range curve.Extremes(start, end) {
+	for _, x := range c.highsAndLows(place, curve, start, end) {
 		if x.High {
 			continue
 		}

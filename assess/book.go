@@ -1,6 +1,7 @@
 package assess
 
 import (
+	"reflect"
 	"sync"
 
 	"oakum/calc"
@@ -13,6 +14,7 @@ type Book struct {
 	mu     sync.Mutex
 	ids    []string
 	makers map[string]func() (calc.Sheet, error)
+	memo   *Memo // what has been worked before
 }
 
 func newBook() *Book { return &Book{makers: map[string]func() (calc.Sheet, error){}} }
@@ -72,9 +74,25 @@ func enterLater[In, Out any](b *Book, f calc.Formula[In, Out], subject, words st
 	return id
 }
 
-// work runs a formula, enters its sheet, and returns the sheet with its results.
+// worked is what a formula gave.
+type worked[Out any] struct {
+	sheet calc.Sheet
+	out   Out
+}
+
+// work runs a formula, enters its sheet, and returns the sheet with its results. What a slow formula gives is kept in the memo.
 func work[In, Out any](b *Book, f calc.Formula[In, Out], subject, words string, in In, given map[string]field.Given) (calc.Sheet, Out, error) {
-	s, out, err := f.Sheet(in, given)
+	run := func() (w worked[Out], err error) {
+		w.sheet, w.out, err = f.Sheet(in, given)
+		return w, err
+	}
+	w, err := worked[Out]{}, error(nil)
+	if f.Samples == 0 {
+		w, err = run()
+	} else {
+		w, err = recall(b.memo, f.ID, run, uint64(reflect.ValueOf(f.Fn).Pointer()), in, given)
+	}
+	s, out := w.sheet, w.out
 	if err != nil {
 		return s, out, err
 	}

@@ -78,9 +78,10 @@ type Notice struct {
 }
 
 // Assess makes the brief. A page whose inputs are missing says what is missing and the others still work.
-func Assess(d *dossier.Dossier, p Plan, day quantity.Date) *Brief {
-	c := newCase(d, p, day)
-	b := &Brief{Day: day, Name: c.name(), Snapshot: c.snapshot(), book: c.book, from: d}
+func Assess(d *dossier.Dossier, p Plan, day quantity.Date) *Brief { return new(Memo).Assess(d, p, day) }
+
+func (c *inquiry) brief() *Brief {
+	b := &Brief{Day: c.day, Name: c.name(), Snapshot: c.snapshot(), book: c.book, from: c.d}
 	b.Ship = c.shipPage()
 	b.Standing = c.standingPage()
 	b.Outlook = c.outlookPage(b.Standing)

@@ -41,7 +41,7 @@ func (c *inquiry) yardWater(b *Brief, y *yardDate) {
 	until := y.closes.AddDays(30)
 	if y.needsDock != nil {
 		if place, ok := c.tideAt(y.dock.Body.Tide); ok {
-			y.sill = highWaters(place, from, until, docking.Fit.New().ShortestWindow)
+			y.sill = c.highWaters(place, from, until, docking.Fit.New().ShortestWindow)
 		}
 		if y.sill == nil {
 			y.needsDock = nil
@@ -70,7 +70,7 @@ func (c *inquiry) berthWater(y *yardDate, from, until quantity.Date) {
 		return
 	}
 	y.needsBerth = &need
-	if y.berth = highWaters(place, from, until, 0); y.berth == nil {
+	if y.berth = c.highWaters(place, from, until, 0); y.berth == nil {
 		y.needsBerth = nil
 		return
 	}
@@ -97,7 +97,7 @@ func (c *inquiry) berthNeeds(e dossier.Entry[ship.Berth], s *afloatState, place 
 
 // highWaters is the best high water of each day, at any hour: the level that it stands above for so many seconds. A place without tide has the level of
 // noon. It is nil where the tide is not known for those days.
-func highWaters(place tide.Place, from, until quantity.Date, stands float64) *waterDays {
+func (c *inquiry) highWaters(place tide.Place, from, until quantity.Date, stands float64) *waterDays {
 	start, end := from.First(), until.AddDays(1).First()
 	curve, err := place.Curve("tide.", start, end)
 	if err != nil {
@@ -105,7 +105,7 @@ func highWaters(place tide.Place, from, until quantity.Date, stands float64) *wa
 	}
 	w := &waterDays{place: place, curve: curve, best: map[quantity.Date]tide.Extreme{}, silt: func(time.Time) float64 { return 0 }}
 	half := time.Duration(stands / 2 * float64(time.Second))
-	for _, x := range curve.Extremes(start, end) {
+	for _, x := range c.highsAndLows(place, curve, start, end) {
 		d := quantity.DateOf(x.Time)
 		x.Height = min(curve.Height(x.Time.Add(-half)), curve.Height(x.Time.Add(half)))
 		if was, known := w.best[d]; x.High && (!known || x.Height > was.Height) {
@@ -118,6 +118,12 @@ func highWaters(place tide.Place, from, until quantity.Date, stands float64) *wa
 		}
 	}
 	return w
+}
+
+// highsAndLows are the high and low waters of a place from start to end; curve is the place's for those times.
+func (c *inquiry) highsAndLows(place tide.Place, curve tide.Curve, start, end time.Time) []tide.Extreme {
+	list, _ := recall(c.memo, "turns", func() ([]tide.Extreme, error) { return curve.Extremes(start, end), nil }, place, start.Format(time.RFC3339Nano), end.Format(time.RFC3339Nano))
+	return list
 }
 
 // tides lists the days as the formula takes them.

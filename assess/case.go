@@ -19,14 +19,16 @@ type inquiry struct {
 	plan Plan
 	day  quantity.Date
 	book *Book
+	memo *Memo
 
 	particulars      ship.Particulars
 	particularsHead  dossier.Head
 	particularsKnown bool
 	hull             func() (*hullform.Hull, error)
+	hullPrint        print // over all that the hull is made of, where there is a memo
 	locator          func() ship.Locator
 	plateIndex       map[string][]placedPlate // by strake
-	roomsMade        map[string][]*hullform.Space
+	roomsMade        map[string][]room
 	secret           *[]string // texts that the board may not see
 	state            func() (*afloatState, []Notice)
 	lines            []ShaftRow    // worked by the Standing page, read by the Choices page
@@ -38,7 +40,9 @@ func newCase(d *dossier.Dossier, p Plan, day quantity.Date) *inquiry {
 	for _, e := range dossier.All[ship.Particulars](d) {
 		c.particulars, c.particularsHead, c.particularsKnown = e.Body, e.Head, true
 	}
-	c.hull = sync.OnceValues(func() (*hullform.Hull, error) { return HullOf(d) })
+	c.hull = sync.OnceValues(func() (*hullform.Hull, error) {
+		return recall(c.memo, "hull", func() (*hullform.Hull, error) { return HullOf(d) }, c.hullPrint)
+	})
 	c.state = onceValues(c.floating)
 	c.locator = sync.OnceValue(func() ship.Locator {
 		h, err := c.hull()
@@ -107,6 +111,16 @@ func HullOf(d *dossier.Dossier) (*hullform.Hull, error) {
 		h, err = h.WithAppendages(list...)
 	}
 	return h, err
+}
+
+// printOfHull is the print over all that HullOf reads.
+func (c *inquiry) printOfHull() (print, bool) {
+	form, ok := dossier.One[ship.HullForm](c.d)
+	var lines []ship.Particulars
+	for _, e := range dossier.All[ship.Particulars](c.d) {
+		lines = append(lines, ship.Particulars{LBP: e.Body.LBP, Beam: e.Body.Beam})
+	}
+	return printOf("hull", []any{ok, form.Body, lines, appendages(c.d)})
 }
 
 func hullOf(f ship.HullForm) (*hullform.Hull, error) {

@@ -30,12 +30,24 @@ func (c *inquiry) loadingNow() (hullform.Loading, bool) {
 	return hullform.Loading{Mass: s.q.Mass, LCG: s.q.LCB, VCG: *s.kg, Density: s.density}, true
 }
 
+// room is a compartment as a space of the hull, with what it was made from.
+type room struct {
+	space *hullform.Space
+	from  roomForm
+}
+
+type roomForm struct {
+	name         string
+	box          hullform.Box
+	permeability float64
+}
+
 // rooms are the compartments as spaces of the hull, by name in small letters; boxes of one name are joined.
-func (c *inquiry) rooms() map[string][]*hullform.Space {
+func (c *inquiry) rooms() map[string][]room {
 	if c.roomsMade != nil {
 		return c.roomsMade
 	}
-	c.roomsMade = map[string][]*hullform.Space{}
+	c.roomsMade = map[string][]room{}
 	h, err := c.hull()
 	if err != nil {
 		return c.roomsMade
@@ -50,9 +62,11 @@ func (c *inquiry) rooms() map[string][]*hullform.Space {
 			perm = *b.Permeability
 		}
 		box := hullform.Box{Low: hullform.Point{X: *b.X0, Y: orElse(b.Y0, math.Inf(-1)), Z: orElse(b.Z0, math.Inf(-1))}, High: hullform.Point{X: *b.X1, Y: orElse(b.Y1, math.Inf(1)), Z: orElse(b.Z1, math.Inf(1))}}
-		if room, err := h.Room(b.Name, box, perm); err == nil {
+		from := roomForm{b.Name, box, perm}
+		space, err := recall(c.memo, "room", func() (*hullform.Space, error) { return h.Room(b.Name, box, perm) }, c.hullPrint, from)
+		if err == nil {
 			key := strings.ToLower(b.Name)
-			c.roomsMade[key] = append(c.roomsMade[key], room)
+			c.roomsMade[key] = append(c.roomsMade[key], room{space, from})
 		}
 	}
 	return c.roomsMade
@@ -65,6 +79,12 @@ func orElse(p *float64, instead float64) float64 {
 	return *p
 }
 
+// rest is how she comes to rest, in words and figures.
+type rest struct {
+	fate string
+	at   hullform.Floating
+}
+
 // fate is how she comes to rest with some spaces open to the sea.
 func (c *inquiry) fate(spaces ...string) (string, hullform.Floating) {
 	load, ok := c.loadingNow()
@@ -73,26 +93,34 @@ func (c *inquiry) fate(spaces ...string) (string, hullform.Floating) {
 		return "not known", hullform.Floating{}
 	}
 	cond := hullform.Condition{Loading: load}
+	var from []roomForm
 	for _, s := range spaces {
 		open := c.rooms()[strings.ToLower(s)]
 		if len(open) == 0 {
 			return "not known", hullform.Floating{}
 		}
-		cond.Open = append(cond.Open, open...)
+		for _, r := range open {
+			cond.Open, from = append(cond.Open, r.space), append(from, r.from)
+		}
 	}
-	f, err := h.Rest(&cond)
+	r, _ := recall(c.memo, "fate", func() (rest, error) { return restOf(h, &cond), nil }, c.hullPrint, load, from)
+	return r.fate, r.at
+}
+
+func restOf(h *hullform.Hull, cond *hullform.Condition) rest {
+	f, err := h.Rest(cond)
 	var r *hullform.Refusal
 	switch {
 	case err == nil:
-		return "stays up", f
+		return rest{"stays up", f}
 	case !errors.As(err, &r):
-		return "not known", f
+		return rest{"not known", f}
 	case r.Reason == hullform.DeckUnder:
-		return "deck under water", f
+		return rest{"deck under water", f}
 	case r.Reason == hullform.Capsized:
-		return "capsizes", f
+		return rest{"capsizes", f}
 	}
-	return "sinks", f
+	return rest{"sinks", f}
 }
 
 // chanceLost is the chance that she is lost once a space has filled: by her fate with it open to the sea. The shares are from memory.

@@ -108,7 +108,7 @@ func (c *inquiry) hydroTable(p *ShipPage) {
 	}
 	for i := range 12 {
 		t := top * (0.25 + 0.05*float64(i))
-		q, err := h.Hydrostatics(hullform.Attitude{Draft: t}, seaWater)
+		q, err := recall(c.memo, "hydrostatics", func() (hullform.Hydrostatics, error) { return h.Hydrostatics(hullform.Attitude{Draft: t}, seaWater) }, c.hullPrint, t)
 		if err != nil {
 			continue
 		}

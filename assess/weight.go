@@ -39,7 +39,7 @@ func (c *inquiry) weight(p *StandingPage) {
 		p.Weight = w
 		return
 	}
-	displaced := displacer(h)
+	displaced, _ := recall(c.memo, "displacer", func() (func(draft, trim float64) float64, error) { return displacer(h), nil }, c.hullPrint)
 	for _, e := range dossier.All[survey.Draft](c.d) {
 		if pt, ok := c.weightPoint(e, displaced); ok {
 			w.Points = append(w.Points, pt)

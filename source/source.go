@@ -19,8 +19,8 @@ type Ref struct {
 	At  string
 }
 
-// Works lists every work, sorted by key.
-func Works() []Work {
+// works is the bibliography in order, and byKey where each work stands in it.
+var works, byKey = func() ([]Work, map[string]int) {
 	all := slices.Concat(general, afloat, docking, flooding, gland, plating, protection, coating, water, outlook, choice, money, handling, berth, calendar, record)
 	slices.SortFunc(all, func(a, b Work) int {
 		if a.Key < b.Key {
@@ -28,15 +28,20 @@ func Works() []Work {
 		}
 		return 1
 	})
-	return all
-}
+	at := map[string]int{}
+	for i := len(all) - 1; i >= 0; i-- {
+		at[all[i].Key] = i
+	}
+	return all, at
+}()
+
+// Works lists every work, sorted by key.
+func Works() []Work { return slices.Clone(works) }
 
 // Find returns the work with that key.
 func Find(key string) (Work, bool) {
-	for _, w := range Works() {
-		if w.Key == key {
-			return w, true
-		}
+	if i, ok := byKey[key]; ok {
+		return works[i], true
 	}
 	return Work{}, false
 }
