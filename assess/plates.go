@@ -107,9 +107,11 @@ func (c *inquiry) plates(p *StandingPage) {
 // readingsByPlace sorts the readings by strake and side along the ship and cuts them where two neighbours stand too far apart to be one place.
 // Readings of a doubler are handed out apart: they say nothing of the hull behind it.
 func (c *inquiry) readingsByPlace(l ship.Locator, p *StandingPage, lost *int, doubled *[]reading) [][]reading {
-	var placed []reading
-	for _, e := range dossier.All[survey.Thickness](c.d) {
-		b := e.Body
+	all := dossier.All[survey.Thickness](c.d)
+	placed := make([]reading, 0, len(all))
+	for i := range all {
+		e := &all[i]
+		b := &e.Body
 		if b.Thickness == nil && len(b.Readings) == 0 {
 			continue // no echo, not reached: kept as "never seen"
 		}
@@ -118,12 +120,14 @@ func (c *inquiry) readingsByPlace(l ship.Locator, p *StandingPage, lost *int, do
 			*lost++
 			continue
 		}
-		placed = append(placed, reading{e.Head, b, spot})
+		placed = append(placed, reading{e.Head, *b, spot})
 	}
-	rows := map[string][]reading{}
-	for _, r := range c.setAside(p, placed) {
+	rows := map[string][]*reading{}
+	kept := c.setAside(p, placed)
+	for i := range kept {
+		r := &kept[i]
 		if r.body.Remark == "doubler" {
-			*doubled = append(*doubled, r)
+			*doubled = append(*doubled, *r)
 			continue
 		}
 		key := r.body.Strake + "/" + string(r.body.Side)
@@ -132,8 +136,12 @@ func (c *inquiry) readingsByPlace(l ship.Locator, p *StandingPage, lost *int, do
 	var groups [][]reading
 	c.indexPlates()
 	for _, key := range slices.Sorted(mapKeys(rows)) {
-		list := slices.DeleteFunc(rows[key], c.renewedSince)
-		slices.SortStableFunc(list, func(a, b reading) int { return cmp.Compare(a.spot.X, b.spot.X) })
+		order := slices.DeleteFunc(rows[key], c.renewedSince)
+		slices.SortStableFunc(order, func(a, b *reading) int { return cmp.Compare(a.spot.X, b.spot.X) })
+		list := make([]reading, len(order))
+		for i, r := range order {
+			list[i] = *r
+		}
 		start := 0
 		for i := 1; i <= len(list); i++ {
 			if i == len(list) || list[i].spot.X-list[i-1].spot.X > samePlace || list[i].spot.X-list[start].spot.X > 2*samePlace {
@@ -146,9 +154,11 @@ func (c *inquiry) readingsByPlace(l ship.Locator, p *StandingPage, lost *int, do
 }
 
 // renewedSince tells whether the plate that a reading was taken on has been renewed since.
-func (c *inquiry) renewedSince(r reading) bool {
-	for _, p := range c.platesAt(r) {
-		if !p.Body.Renewed.IsZero() && r.body.Date.Before(p.Body.Renewed) {
+func (c *inquiry) renewedSince(r *reading) bool {
+	c.indexPlates()
+	for i := range c.plateIndex[r.body.Strake] {
+		p := &c.plateIndex[r.body.Strake][i]
+		if !p.entry.Body.Renewed.IsZero() && p.holds(r) && r.body.Date.Before(p.entry.Body.Renewed) {
 			return true
 		}
 	}

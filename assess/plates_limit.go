@@ -37,8 +37,8 @@ func (c *inquiry) originalOf(r reading) (*float64, field.Basis, string) {
 func (c *inquiry) platesAt(r reading) []dossier.Entry[ship.Plate] {
 	c.indexPlates()
 	var on []dossier.Entry[ship.Plate]
-	for _, p := range c.plateIndex[r.body.Strake] {
-		if r.spot.X >= p.spot.X0-0.05 && r.spot.X <= p.spot.X1+0.05 && p.entry.Body.Side.Meets(r.body.Side) {
+	for i := range c.plateIndex[r.body.Strake] {
+		if p := &c.plateIndex[r.body.Strake][i]; p.holds(&r) {
 			on = append(on, p.entry)
 		}
 	}
@@ -48,6 +48,11 @@ func (c *inquiry) platesAt(r reading) []dossier.Entry[ship.Plate] {
 type placedPlate struct {
 	entry dossier.Entry[ship.Plate]
 	spot  ship.Spot
+}
+
+// holds tells whether a reading of its strake was taken on the plate.
+func (p *placedPlate) holds(r *reading) bool {
+	return r.spot.X >= p.spot.X0-0.05 && r.spot.X <= p.spot.X1+0.05 && p.entry.Body.Side.Meets(r.body.Side)
 }
 
 func (c *inquiry) indexPlates() {

@@ -107,7 +107,17 @@ func (d *Dossier) walk(lists map[string]list, kind string) iter.Seq[Record] {
 // Put adds records, each in place of the one with its ID. A record of no known kind, with a bad ID, or with an ID that another kind has is
 // refused, and then none is put in.
 func (d *Dossier) Put(records ...Record) error {
+	many := map[string]int{}
+	for i := range records {
+		many[records[i].Kind]++
+	}
 	byKind := map[string][]Record{}
+	for kind, n := range many {
+		byKind[kind] = make([]Record, 0, n)
+	}
+	if len(d.kindOf) == 0 {
+		d.kindOf = make(map[string]string, len(records))
+	}
 	seen := make(map[string]string, len(records))
 	for _, r := range records {
 		if err := fits(r); err != nil {
@@ -157,7 +167,7 @@ func fits(r Record) error {
 }
 
 func (d *Dossier) put(kind string, records []Record) {
-	var stand, back []Record
+	stand, back := make([]Record, 0, len(records)), []Record(nil)
 	for _, r := range records {
 		if d.kindOf[r.ID] != "" {
 			d.take(kind, r.ID, !r.Withdrawn)

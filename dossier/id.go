@@ -53,6 +53,11 @@ func NewID() string {
 	b[6] = 0x70 | byte(stamp>>8)&0x0f
 	b[7] = byte(stamp)
 	b[8] = 0x80 | b[8]&0x3f
-	x := hex.EncodeToString(b[:])
-	return x[:8] + "-" + x[8:12] + "-" + x[12:16] + "-" + x[16:20] + "-" + x[20:]
+	x := [36]byte{8: '-', 13: '-', 18: '-', 23: '-'}
+	hex.Encode(x[:8], b[:4])
+	hex.Encode(x[9:13], b[4:6])
+	hex.Encode(x[14:18], b[6:8])
+	hex.Encode(x[19:23], b[8:10])
+	hex.Encode(x[24:], b[10:])
+	return string(x[:])
 }

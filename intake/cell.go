@@ -154,23 +154,37 @@ func (r *reader) pick(reading *quantity.Reading) error {
 
 // setReading sets a number field from a reading, in the field's declared unit, and keeps the text as typed.
 func (r *reader) setReading(d *draft, s slot, reading quantity.Reading, cell string) error {
-	if s.f.Unit == "money" && reading.Unit != "money" && reading.Unit != r.habit.Currency {
-		return fmt.Errorf("%q is in %s, but the ship's money is %s: turn it into %s first", cell, reading.Unit, r.habit.Currency, r.habit.Currency)
-	}
-	v, err := inDeclared(reading.Value, s.f)
+	plain, text, err := r.declared(s, reading, cell)
 	if err != nil {
 		return err
 	}
-	text := cell
+	return r.setDeclared(d, s, plain, text)
+}
+
+// declared is a reading in the field's declared unit, and the text of its cell.
+func (r *reader) declared(s slot, reading quantity.Reading, cell string) (plain, text string, err error) {
+	if s.f.Unit == "money" && reading.Unit != "money" && reading.Unit != r.habit.Currency {
+		return "", "", fmt.Errorf("%q is in %s, but the ship's money is %s: turn it into %s first", cell, reading.Unit, r.habit.Currency, r.habit.Currency)
+	}
+	v, err := inDeclared(reading.Value, s.f)
+	if err != nil {
+		return "", "", err
+	}
+	text = cell
 	if reading.Unit != unitOf(s.f) && strings.Trim(cell, "0123456789.,-+/<> ") == "" {
 		text += " " + reading.Unit
 	}
-	if _, err := r.codec.SetText(d.body, s.field, strconv.FormatFloat(v, 'f', -1, 64), ""); err != nil {
+	return strconv.FormatFloat(v, 'f', -1, 64), text, nil
+}
+
+// setDeclared sets a number field from a plain figure in its declared unit, and keeps the text where it says it otherwise.
+func (r *reader) setDeclared(d *draft, s slot, plain, text string) error {
+	if _, err := r.codec.SetText(d.body, s.field, plain, ""); err != nil {
 		return err
 	}
 	d.given[s.field] = true
 	d.sets++
-	if text != strconv.FormatFloat(v, 'f', -1, 64) {
+	if text != plain {
 		d.keep(s.f.Key, text)
 	}
 	return nil

@@ -33,6 +33,7 @@ func (t *Table) Harvest() (app.Harvest, error) {
 			h.Records = append(h.Records, *b)
 		}
 	}
+	h.Records = slices.Grow(h.Records, r.atMost())
 	r.each(0, func(x seen) bool {
 		h.Rows++
 		switch {
@@ -49,6 +50,20 @@ func (t *Table) Harvest() (app.Harvest, error) {
 	})
 	footnotes(&h)
 	return h, nil
+}
+
+// mostAhead bounds how many records room is made for before the rows are read: a workbook may claim a million rows and hold ten.
+const mostAhead = 1 << 18
+
+// atMost is how many records the sheets that are read can give, to make room for.
+func (r *reader) atMost() int {
+	n := 0
+	for i, sh := range r.t.guess.Sheets {
+		if sh.Read {
+			n += r.t.sheets[i].count * len(r.facets)
+		}
+	}
+	return min(n, mostAhead)
 }
 
 // seen is one row and what became of it.

@@ -41,8 +41,25 @@ func (t *Table) askSign() {
 		Options: []app.Option{{Value: "minus", Text: "minus: the sign was left out"}, {Value: "plus", Text: "plus, as against zinc"}}})
 }
 
+// figureCell is a cell of a column, and figure what it was read as.
+type figureCell struct {
+	col  int
+	cell string
+}
+
+type figure struct {
+	plain, text string // in the declared unit, and what to keep as typed
+	signed      bool   // it has its own sign
+}
+
+// mostFigures bounds how many are remembered.
+const mostFigures = 4096
+
 // potential reads a potential, with the sign as was answered where none is written.
 func (r *reader) potential(d *draft, s slot, cell string) error {
+	if f, ok := r.figures[figureCell{s.col, cell}]; ok {
+		return r.setPotential(d, s, f)
+	}
 	reading, err := r.habitFor(cell).ParsePotential(cell, s.unit)
 	var word *quantity.NoValue
 	switch {
@@ -66,16 +83,28 @@ func (r *reader) potential(d *draft, s slot, cell string) error {
 	if err := r.pick(&reading); err != nil {
 		return err
 	}
+	f := figure{signed: !reading.Has(quantity.FlagSignMissing)}
+	if f.plain, f.text, err = r.declared(s, reading, cell); err != nil {
+		return err
+	}
+	if len(r.figures) >= mostFigures {
+		clear(r.figures)
+	}
+	r.figures[figureCell{s.col, cell}] = f
+	return r.setPotential(d, s, f)
+}
+
+// setPotential sets the field, and beside a reading whether its sign was written.
+func (r *reader) setPotential(d *draft, s slot, f figure) error {
 	if s.mean.field == "reading" {
-		given := !reading.Has(quantity.FlagSignMissing)
 		if i := r.codec.Index("sign_given"); i >= 0 {
-			if _, err := r.codec.SetText(d.body, i, map[bool]string{true: "yes", false: "no"}[given], ""); err != nil {
+			if _, err := r.codec.SetText(d.body, i, map[bool]string{true: "yes", false: "no"}[f.signed], ""); err != nil {
 				return err
 			}
 			d.given[i] = true
 		}
 	}
-	return r.setReading(d, s, reading, cell)
+	return r.setDeclared(d, s, f.plain, f.text)
 }
 
 // signed keeps the meanings with the sign that was answered.

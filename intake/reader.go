@@ -33,7 +33,9 @@ type reader struct {
 	profile  profile
 	codec    *field.Codec
 	mains    []int // columns of the reading
-	days     map[string]quantity.DateReading
+	days     map[string]dayRead
+	figures  map[figureCell]figure // readings of potentials: a log has the same ones many times
+	made     []dossier.Record      // of the row in hand
 	typ      reflect.Type
 	words    []word // headings of the kind
 	names    func(string) bool
@@ -89,7 +91,7 @@ func (t *Table) reader() (*reader, error) {
 		return nil, field.Refuse("kind", "say what the rows are")
 	}
 	body := k.New()
-	r := &reader{t: t, kind: k, profile: t.profile(), typ: reflect.TypeOf(body).Elem(), own: map[facet][]slot{}, facets: t.facets(), answers: map[string]string{}, days: map[string]quantity.DateReading{}, skip: map[string]bool{}, refs: map[string]map[string]string{}}
+	r := &reader{t: t, kind: k, profile: t.profile(), typ: reflect.TypeOf(body).Elem(), own: map[facet][]slot{}, facets: t.facets(), answers: map[string]string{}, days: map[string]dayRead{}, figures: map[figureCell]figure{}, skip: map[string]bool{}, refs: map[string]map[string]string{}}
 	r.codec = field.CodecOf(r.typ)
 	r.words, r.names = r.profile.vocabulary(), t.named(r.profile)
 	for _, q := range g.Questions {

@@ -28,9 +28,9 @@ func (d *draft) keep(key, text string) {
 	d.typed[key] = text
 }
 
-// row reads one row into its records, or gives the reason why it can't.
+// row reads one row into its records, or gives the reason why it can't. The next row takes the place of the list.
 func (r *reader) row(n int, cells []string) ([]dossier.Record, error) {
-	var list []dossier.Record
+	list := r.made[:0]
 	for _, f := range r.facets {
 		d := r.draft()
 		at, why := "", ""
@@ -70,7 +70,7 @@ func (r *reader) row(n int, cells []string) ([]dossier.Record, error) {
 		}
 		list = append(list, rec)
 	}
-	if len(list) == 0 {
+	if r.made = list; len(list) == 0 {
 		return r.without(n, cells)
 	}
 	return list, nil

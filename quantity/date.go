@@ -3,6 +3,7 @@ package quantity
 import (
 	"cmp"
 	"fmt"
+	"strconv"
 	"time"
 )
 
@@ -82,15 +83,25 @@ func (d Date) Precision() Precision {
 
 // String gives "1996-10-15", "1996-10", "1996" (ISO 8601), or "".
 func (d Date) String() string {
-	switch d.Precision() {
-	case ToDay:
-		return fmt.Sprintf("%04d-%02d-%02d", d.year, d.month, d.day)
-	case ToMonth:
-		return fmt.Sprintf("%04d-%02d", d.year, d.month)
-	case ToYear:
-		return fmt.Sprintf("%04d", d.year)
+	if d.year <= 0 {
+		return ""
 	}
-	return ""
+	b := padded(make([]byte, 0, 10), int(d.year), 1000)
+	if d.month > 0 {
+		b = padded(append(b, '-'), int(d.month), 10)
+	}
+	if d.month > 0 && d.day > 0 {
+		b = padded(append(b, '-'), int(d.day), 10)
+	}
+	return string(b)
+}
+
+// padded appends a number with noughts before it, up to the place given.
+func padded(b []byte, n, place int) []byte {
+	for ; place > n && place > 1; place /= 10 {
+		b = append(b, '0')
+	}
+	return strconv.AppendInt(b, int64(n), 10)
 }
 
 // Words gives "15 October 1996", "October 1996", "1996", or "no date".
