@@ -171,12 +171,28 @@ func (c *inquiry) worksOf(m *futures.Model, parts []lifePart) {
 		for i, p := range parts {
 			if treats(b, p) {
 				w.Parts = append(w.Parts, i)
-				w.Value += p.failedBy(20) / max(*b.Likely, 1)
+				w.Value += p.failedBy(20) * harm(m, i) / max(*b.Likely, 1)
 			}
 		}
 		m.Works = append(m.Works, w)
 	}
 	c.sideBySide(m)
+}
+
+// harm is how much the failing of a part matters when not all works can be paid: the chance that it lets in more than is nursed, which is a quarter of
+// what the pumps of its space take. What lets no water in matters a hundredth of what surely does, from memory: it is put off first, but not for nothing.
+func harm(m *futures.Model, i int) float64 {
+	const dry = 0.01
+	p := &m.Parts[i]
+	if p.Flow <= 0 || p.Space < 0 {
+		return dry
+	}
+	s := &m.Spaces[p.Space]
+	nursed := (s.Shore + s.Own) / 4
+	if nursed <= 0 || p.FlowSpread <= 0 {
+		return 1
+	}
+	return max(0.5*math.Erfc(math.Log(nursed/p.Flow)/p.FlowSpread/math.Sqrt2), dry)
 }
 
 // sideBySide turns the days that each work takes into the days that it keeps her in dock. Works go on beside each other, so their days do not add up

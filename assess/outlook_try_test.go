@@ -10,6 +10,7 @@ import (
 
 	"oakum/dossier"
 	"oakum/field"
+	"oakum/futures"
 	"oakum/plan"
 )
 
@@ -160,6 +161,40 @@ func TestStudySaysWhatDrivesTheAnswer(t *testing.T) {
 	cancel()
 	if _, err := b.Study(stopped, 300, nil); !errors.Is(err, context.Canceled) {
 		t.Errorf("a study that is stopped: %v", err)
+	}
+}
+
+// The story: whether the stern glands last till autumn settles which window she takes, and what the plates under the boilers are settles nothing. Its
+// figures move with the draws; what is held is what lies far outside their errors.
+func TestALookIsWorthWhatItChanges(t *testing.T) {
+	b := wholeBrief(t)
+	s, err := b.Study(context.Background(), 1024, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	at := map[string]WorthRow{}
+	for _, r := range s.Looks {
+		at[r.ID] = r
+	}
+	glands, plates := at["look-gland"], at["look-boiler"]
+	if *glands.Worth.P50 < 10_000 || len(glands.Changes) < 2 || !strings.Contains(glands.Changes[1], "of futures it shows them") || !strings.Contains(glands.Changes[1], "2027") {
+		t.Errorf("glands: worth %s, %q", glands.Worth.Text, glands.Changes)
+	}
+	if *plates.Net.P50 >= 0 || len(plates.Between) != 2 {
+		t.Errorf("plates: worth %s less %s, between %q", plates.Worth.Text, plates.Price.Text, plates.Between)
+	}
+	if first := s.Looks[0]; first.ID == "look-boiler" || !strings.HasPrefix(s.LooksSay[0], "Look next: ") {
+		t.Errorf("%s, %q", first.Name, s.LooksSay)
+	}
+}
+
+// What is nursed is no harm: a flow with its middle at a quarter of the pumps is nursed half the time, by symmetry.
+func TestHarmOfAPart(t *testing.T) {
+	m := &futures.Model{Spaces: []futures.Space{{Shore: 6, Own: 2}}, Parts: []futures.Part{{Flow: 2, FlowSpread: 0.8}, {Flow: 2e6, FlowSpread: 0.8}, {Flow: 0}, {Flow: 1, Space: -1}}}
+	for i, want := range []float64{0.5, 1, 0.01, 0.01} {
+		if got := harm(m, i); math.Abs(got-want) > 1e-9 {
+			t.Errorf("part %d: %v, want %v", i, got, want)
+		}
 	}
 }
 

@@ -1,6 +1,7 @@
 package assess
 
 import (
+	"cmp"
 	"math"
 
 	"oakum/dossier"
@@ -213,7 +214,7 @@ func (c *inquiry) repairParts() []lifePart {
 		}
 		life, _ := b.Fitted.YearsUntil(expires)
 		law := c.outlived(max(life, 1), 2, age)
-		list = append(list, lifePart{kind: "repair", id: e.ID, name: b.Name, place: b.Place.String(), space: c.spaceAt(c.locator().Locate(b.Place)), group: "repairs", law: law, due: c.dueOf(law), worry: 1,
+		list = append(list, lifePart{kind: "repair", id: e.ID, name: b.Name, place: b.Place.String(), space: cmp.Or(b.Space, c.spaceAt(c.locator().Locate(b.Place))), group: "repairs", law: law, due: c.dueOf(law), worry: 1,
 			flowFigure: unknown("flow", "water", "the hole behind is not entered").of("repair", e.ID)})
 		if b.Area != nil {
 			p := &list[len(list)-1]
@@ -229,7 +230,7 @@ func (c *inquiry) repairParts() []lifePart {
 		expires := expiryOf(b.Expires, b.Fitted)
 		life, _ := b.Fitted.YearsUntil(expires)
 		law := c.outlived(max(life*2, 1), 3, age) // half of doublers leak at an edge by twice the age they are reckoned good for; from memory
-		p := lifePart{kind: "doubler", id: e.ID, name: "doubler " + b.Name, place: b.Place.String(), space: c.spaceAt(c.locator().Locate(b.Place)), group: "doublers", law: law, due: c.dueOf(law), worry: 1}
+		p := lifePart{kind: "doubler", id: e.ID, name: "doubler " + b.Name, place: b.Place.String(), space: cmp.Or(b.Space, c.spaceAt(c.locator().Locate(b.Place))), group: "doublers", law: law, due: c.dueOf(law), worry: 1}
 		p.flow, p.flowFigure = c.areaFlow("doubler", e.ID, b.Name, math.Pi/4*firstHole*firstHole, c.locator().Locate(b.Place))
 		list = append(list, p)
 	}

@@ -68,8 +68,10 @@ func (r *runner) planned(o *Outcome) float64 {
 }
 
 // window is the first yard date not before year at.
-func (r *runner) window(at float64) float64 {
-	d := &r.m.Dock
+func (r *runner) window(at float64) float64 { return r.m.Dock.Window(at) }
+
+// Window is the first yard date not before year at.
+func (d *DockTerms) Window(at float64) float64 {
 	if len(d.Windows) == 0 || math.IsInf(at, 1) {
 		return at
 	}

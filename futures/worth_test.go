@@ -19,11 +19,38 @@ func TestGainIsThePreposteriorClosedForm(t *testing.T) {
 			burden[1][i] = k * truth
 			x[i] = truth + noise*normal(v)
 		}
-		got, se := gain(burden, x)
+		w := gain(burden, x)
+		got, se := w.Value, w.SE
 		want := k * share / math.Sqrt(2*math.Pi)
 		if math.Abs(got-want) > 4*se+0.01*want {
 			t.Errorf("error %g: worth %.1f +- %.1f, the closed form says %.1f", noise, got, se, want)
 		}
+	}
+}
+
+// Identity: of a standard normal x the share over 1 is Phi(-1) = 0.158655. Where plan 1 costs 1 more below that limit and 3 less above it, plan 0 is best without
+// looking, and the look is worth 3*0.158655 by plan 1 where it shows worse. A third plan that never leads is never taken.
+func TestGainSaysWhatIsDoneInstead(t *testing.T) {
+	const n = 100_000
+	x, burden := make([]float64, n), [][]float64{make([]float64, n), make([]float64, n), make([]float64, n)}
+	for i := range n {
+		s := newStream(12, i)
+		u, _ := s.uniforms(0, 0, 0)
+		if x[i] = normal(u); x[i] > 1 {
+			burden[0][i] = 3
+		} else {
+			burden[1][i] = 1
+		}
+		burden[2][i] = 2.9
+	}
+	w := gain(burden, x)
+	const share = 0.158655
+	if math.Abs(w.Value-3*share) > 4*w.SE+1e-3 || w.Best != 0 || len(w.Turns) != 1 || w.Turns[0].Plan != 1 || !w.Turns[0].Worse || math.Abs(w.Turns[0].Share-share) > 0.005 {
+		t.Errorf("%+v", w)
+	}
+	same := gain([][]float64{burden[0], burden[0]}, x)
+	if same.Value != 0 || same.SE != 0 || len(same.Turns) != 0 {
+		t.Errorf("between a plan and itself: %+v", same)
 	}
 }
 

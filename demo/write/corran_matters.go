@@ -60,7 +60,7 @@ func corranMatters(v *vessel) error {
 		id | name | type | matter | about | price | days | readings | error | right | risk
 		look-doublers | Two-layer gauging of the doublers | gauging | matter-doublers | doubler-1p;doubler-2p;doubler-3p;doubler-1s;doubler-2s;doubler-3s | 14000 | 21 | 60 | 0.4 | 0.75 |
 		look-dive | Dive on blanks and stern gear | dive | matter-openings | propeller-port;propeller-starboard;opening-01;opening-02;opening-04;opening-05 | 11500 | 20 | | | 0.8 | divers near the openings
-		look-gland | One gland opened afloat with a seal outside | gland | matter-glands | gland-port | 9000 | 15 | | | 0.85 | one barrier while it is open: two people, a pump, low water
+		look-gland | Both stern glands opened afloat, one at a time, a seal outside | gland | matter-glands | gland-port;gland-starboard | 14500 | 15 | | | 0.85 | one barrier while it is open: two people, a pump, low water
 		look-tank | No 3 tanks opened | tank entry | | tank-3p;tank-3s | 7200 | 10 | | | 0.9 | a closed space
 		look-boiler | Gauging under the boilers | gauging | matter-coating | zone-bottom | 9500 | 25 | 40 | 0.15 | 0.9 |
 		look-incline | Inclining at the berth | inclining | matter-dock | | 6500 | 10 | | | 0.95 |
@@ -118,7 +118,7 @@ func (v *vessel) schemes() {
 	}
 	v.Add("scheme", "scheme-spring", invent.Values{
 		"name": "Spring 2027 at Skellby, propellers off", "courses": []string{"course-dock-skellby", "course-when-spring", "course-propellers-off", "course-glands-repack", "course-doublers-off", "course-openings-blank", "course-coating-full", "course-anodes-both"},
-		"works": all, "dock": "dock-skellby", "window": "window-spring", "bid": "bid-s", "date": "2027-04-08", "reserve": 72000, "days": 14, "next_after": 12, "standing": true, "mark": "board",
+		"works": all, "dock": "dock-skellby", "window": "window-spring", "bid": "bid-s", "date": "2027-04-08", "reserve": 72000, "days": 14, "next_after": 25, "standing": true, "mark": "board",
 	})
 	v.Add("scheme", "scheme-autumn", invent.Values{
 		"name": "Autumn 2027 at Skellby, propellers stay", "courses": []string{"course-dock-skellby", "course-when-autumn", "course-propellers-isolate", "course-glands-repack", "course-doublers-half", "course-openings-blank", "course-coating-under", "course-anodes-zinc"},
@@ -126,7 +126,7 @@ func (v *vessel) schemes() {
 	})
 	v.Add("scheme", "scheme-orrin", invent.Values{
 		"name": "Winter 2027 at Orrin Haven, everything", "courses": []string{"course-dock-orrin", "course-when-autumn", "course-propellers-tails", "course-glands-cover", "course-doublers-off", "course-openings-blank", "course-coating-full", "course-anodes-both"},
-		"works": all, "dock": "dock-orrin", "window": "window-orrin", "bid": "bid-o", "date": "2027-10-18", "reserve": 190000, "days": 45, "next_after": 15, "mark": "board",
+		"works": all, "dock": "dock-orrin", "window": "window-orrin", "bid": "bid-o", "date": "2027-10-18", "reserve": 190000, "days": 45, "next_after": 25, "mark": "board",
 	})
 	v.Add("scheme", "scheme-wait", invent.Values{
 		"name": "Wait two years", "courses": []string{"course-dock-none", "course-when-wait", "course-propellers-on", "course-glands-leave", "course-doublers-leave", "course-openings-leave", "course-coating-spot", "course-anodes-leave"},

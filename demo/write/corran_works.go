@@ -26,17 +26,17 @@ const corranItems = `
 	3.01|Thickness survey in dock|gauging|survey||18|21|30|2|yes|600 piece||work-washing
 	3.02|Shell plates renewed, nominal 4.5 t|steel|steel||146|183|400|5|no|4500 kg||work-gauging
 	3.03|Doublers of 1988 off, inserts, nominal 74 m2|doublers|steel|matter-doublers|116|150|370|6|no|74 m2|doubler-1p;doubler-2p;doubler-3p;doubler-1s;doubler-2s;doubler-3s|work-gauging
-	3.04|Rivets and seams|rivets|steel||40|52|118|3|no|900 piece||work-gauging
-	4.01|Openings: outer blanks on 17, valves of 12 overhauled|openings|openings|matter-openings|78|92|140|4|yes|29 piece|opening-03;opening-06;opening-08;opening-11;opening-12;opening-13;opening-14;opening-17;opening-18;opening-19;opening-20;opening-21|work-washing
+	3.04|Rivets and seams|rivets|steel||40|52|118|3|no|900 piece|repair-1|work-gauging
+	4.01|Openings: outer blanks on 17, valves of 12 overhauled|openings|openings|matter-openings|78|92|140|4|yes|29 piece|opening-01;opening-02;opening-03;opening-06;opening-08;opening-11;opening-12;opening-13;opening-14;opening-17;opening-18;opening-19;opening-20;opening-21;repair-2;repair-3|work-washing
 	4.02|Sea chests cleaned and coated|chests|openings|matter-openings|20|24|58|2|no|6 piece|opening-01;opening-02|work-openings
 	5.01|Stern glands repacked, studs renewed|glands|glands|matter-glands|16|19|34|2|yes|2 piece|gland-port;gland-starboard|work-docking
 	5.02|Stern tubes and tail shafts looked at|tubes|shafts|matter-propellers|22|27|60|2|no|2 piece|line-port;line-starboard|work-docking
 	5.03|Propellers taken off|propellers|shafts|matter-propellers|52|62|104|3|no|2 piece|propeller-port;propeller-starboard|work-docking
 	5.04|Blanks over the stern tubes|blanks|shafts|matter-propellers|14|17|30|2|no|2 piece|gland-port;gland-starboard|work-propellers
-	5.05|Rudder pintles and heel bearing|rudder|rudder||12|15|48|2|no|1 piece|rudder|work-docking
+	5.05|Rudder pintles, heel bearing and stock gland|rudder|rudder||12|15|48|2|no|1 piece|rudder;gland-rudder|work-docking
 	6.01|New anodes|anodes|protection|matter-anodes|36|42|60|2|no|96 piece||work-jetting
 	6.02|Impressed set made good, alarm to the telephone|impressed|protection|matter-anodes|14|17|40|1|no|1 piece|impressed|
-	7.01|Double-bottom tanks opened, cleaned, coated|tanks|steel||28|34|75|3|no|4 piece||work-docking
+	7.01|Double-bottom tanks opened, cleaned, coated|tanks|steel||28|34|75|3|no|4 piece|tank-3p;tank-3s|work-docking
 	7.02|Asbestos of glands and lagging in the way|asbestos|other||8|11|45|1|no|1 piece||
 	8.01|Naval architect and calculations|architect|survey||60|66|105||yes|1 piece||
 	8.02|Owner's superintendent and record|superintendent|survey||43|48|85||yes|1 piece||

@@ -2986,7 +2986,8 @@ export interface components {
             yard: boolean;
         };
         AssessWorthRow: {
-            decides: string;
+            between: string[];
+            changes: string[];
             id: string;
             name: string;
             net: components["schemas"]["AssessFigure"];

@@ -25,7 +25,7 @@ export const words = {
   looks: 'What to look at next',
   look: 'Look',
   tells: 'Tells about',
-  decides: 'Settles whether to do',
+  changes: 'What it would change',
   price: 'Price',
   worth: 'Worth',
   net: 'Worth less price',
