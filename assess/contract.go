@@ -65,10 +65,12 @@ type ContractState struct {
 
 // How the states are drawn.
 const (
-	contractFutures = 1024
-	mostStates      = 24
-	contractSteps   = 400
-	sureOfMoney     = 0.8 // the share of the states in which money must be enough, as money.sign wants it
+	contractFutures = 4096
+	mostStates      = 100
+	statesShown     = 24     // the commonest
+	contractSteps   = 60_000 // three times what the invented steamer needs
+	sureOfMoney     = 0.8    // the share of the states in which money must be enough, as money.sign wants it
+	notThere        = 10     // what a unit of money that isn't there counts beside itself, so that only what must be done calls it; our own weight
 )
 
 // Contract works out what to sign now. It takes a second or two, so it is worked when it is asked for; told hears how far it has come, first through
@@ -337,7 +339,7 @@ func stateName(m uint64, list []effect) string {
 // moneyFor sets the money there is: what the keeper asks for; else what can be signed for in the case of the calendar that has a date, on the day by
 // which its yard date must be signed; else what is enough for the plan eight times in ten.
 func (c *inquiry) moneyFor(in *choice.ContractIn, p *ContractPart, b *Brief, asked *float64) {
-	in.Chance = sureOfMoney
+	in.Chance, in.Overrun = sureOfMoney, notThere
 	switch {
 	case asked != nil:
 		in.Money = asked
@@ -382,7 +384,7 @@ func (c *inquiry) contractAnswer(p *ContractPart, in choice.ContractIn, out choi
 		if r.Money != nil {
 			s.Money = cell("money", "money then", *r.Money, "money")
 		}
-		if i < mostStates {
+		if i < statesShown {
 			p.States = append(p.States, s)
 		}
 	}
@@ -398,8 +400,16 @@ func (c *inquiry) contractAnswer(p *ContractPart, in choice.ContractIn, out choi
 	if out.Enough != nil {
 		p.Figures = append(p.Figures, cell("enough", "chance that the money is enough", *out.Enough, "%"))
 	}
+	if more := len(out.Rule) - statesShown; more > 0 {
+		share := 0.0
+		for _, r := range out.Rule[statesShown:] {
+			share += r.Chance
+		}
+		p.Takes = append(p.Takes, fmt.Sprintf("The table shows the %d commonest states. %s, %.0f %% of the futures together, %s on the sheet.", statesShown, count(more, "rarer one", "rarer ones"), 100*share, isAre(more)))
+	}
 	c.contractSays(p, in, signed)
 	p.Takes = append(p.Takes, fmt.Sprintf("%s drawn from %d futures up to the docking: which triggers light together. Those that the futures can't see light by the chance agreed for them.", count(len(in.States), "state", "states"), contractFutures),
+		fmt.Sprintf("Money must be enough in %.0f %% of the states. In the others a unit of money that isn't there counts %d times more (our own weight), so that only what must be done calls it.", 100*sureOfMoney, notThere),
 		"A work added when the hull is seen costs 30 % more, a signed one that is dropped still 15 % (from memory).",
 		fmt.Sprintf("Risk of a work left undone: the chance that a part it treats lets water in before the next docking and can't be stopped afloat, times an emergency docking at %g times the works that must be done (common practice). A finding that calls money risks, if it is left, the same work in an emergency at that factor.", emergencyFactor))
 }

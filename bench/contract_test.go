@@ -18,8 +18,9 @@ import (
 
 const secondsOfDay = 86400.0
 
-// yard is a contract over so many works and states of the hull: of each work a third of the states finds another quantity and another risk.
-func yard(works, states int) choice.ContractIn {
+// yard is a contract over so many works and states of the hull, with so much money for each work: of each work a third of the states finds another quantity
+// and another risk.
+func yard(works, states int, money float64) choice.ContractIn {
 	r := rand.New(rand.NewPCG(uint64(works), uint64(states)))
 	in := choice.Contract.New()
 	for i := range works {
@@ -35,7 +36,7 @@ func yard(works, states int) choice.ContractIn {
 		}
 		in.States = append(in.States, o)
 	}
-	in.Money, in.Days, in.DayRate = new(float64(works)*70e3), new(float64(works)*2*secondsOfDay), 5e3
+	in.Money, in.Days, in.DayRate = new(float64(works)*money), new(float64(works)*2*secondsOfDay), 5e3
 	return in
 }
 
@@ -105,17 +106,24 @@ func program(path string, in choice.ContractIn) (constant float64, err error) {
 const most = 300
 
 // BenchmarkContract finds what to sign now of sixty works against two hundred states of the hull, and what to add or drop in each. CBC solves the same
-// program written out in full.
+// program written out in full. The scarcer the money, the harder: with the last CBC proves nothing in five minutes (not with -short).
 func BenchmarkContract(b *testing.B) {
-	for _, size := range [][2]int{{20, 50}, {60, 200}} {
-		in := yard(size[0], size[1])
+	sizes := []struct {
+		works, states int
+		money         float64
+	}{{20, 50, 70e3}, {60, 200, 90e3}, {60, 200, 85e3}, {60, 200, 70e3}}
+	if testing.Short() {
+		sizes = sizes[:3]
+	}
+	for _, size := range sizes {
+		in := yard(size.works, size.states, size.money)
 		var out choice.ContractOut
 		var err error
 		ours := best(2, func() { out, err = choice.Contract.Fn(in) })
 		if err != nil {
 			b.Fatal(err)
 		}
-		what := fmt.Sprintf("contract of %d works over %d states", size[0], size[1])
+		what := fmt.Sprintf("contract of %d works over %d states, %.0f 000 of money for each work", size.works, size.states, size.money/1e3)
 		tool, err := exec.LookPath("cbc")
 		if err != nil {
 			missing(b, what, "coinor-cbc")

@@ -9,5 +9,6 @@ var choice = []Work{
 	{Key: "roc-weights", Author: "Barron, F. H. and Barrett, B. E.", Title: "Decision Quality Using Ranked Attribute Weights", Where: "Management Science 42, 1996"},
 	{Key: "sois-vessels", Author: "US National Park Service", Title: "The Secretary of the Interior's Standards for Historic Vessel Preservation Projects", Where: "1990"},
 	{Key: "birge-louveaux", Author: "Birge, J. R. and Louveaux, F.", Title: "Introduction to Stochastic Programming", Where: "Springer, 1997"},
+	{Key: "sinha-zoltners", Author: "Sinha, P. and Zoltners, A. A.", Title: "The multiple-choice knapsack problem", Where: "Operations Research 27, 1979"},
 	{Key: "caroe-schultz", Author: "Carøe, C. C. and Schultz, R.", Title: "Dual decomposition in stochastic integer programming", Where: "Operations Research Letters 24, 1999"},
 }

@@ -29,7 +29,7 @@ type ContractIn struct {
 	Second   []Amount `key:"second" optional:"yes" most:"500" label:"amounts decided when the state is known"`
 	Later    []Limit  `key:"later_limits" optional:"yes" most:"500" label:"limits in each state"`
 
-	Steps int `key:"steps" symbol:"ns" default:"5000" min:"1" max:"1000000" label:"steps of each search before it is cut off" help:"counted, not timed"`
+	Steps int `key:"steps" symbol:"ns" default:"200000" min:"1" max:"5000000" label:"steps of the search before it is cut off" help:"counted, not timed"`
 }
 
 // Outcome is one state.
@@ -98,7 +98,7 @@ var Contract = calc.Formula[ContractIn, ContractOut]{
 	About:    "What to sign before the hull is seen and what to add or drop for each state found, so that money, risk and harm to old fabric together are least.",
 	Holds:    "A list of states with their chances. Risk and harm are put in money by the keeper: work it with half and with twice of them.",
 	Accuracy: "Exact for the states given, and proved where it says so. The states nobody thought of have no rule: keep the reserve.",
-	Sources:  []source.Ref{{Key: "birge-louveaux", At: "section 1.1, the farmer's problem"}, {Key: "caroe-schultz"}, {Key: "land-doig"}, {Key: "memory", At: "premium of 0.3 and share of 0.15 for late additions and drops"}},
+	Sources:  []source.Ref{{Key: "birge-louveaux", At: "section 1.1, the farmer's problem"}, {Key: "caroe-schultz"}, {Key: "sinha-zoltners"}, {Key: "land-doig"}, {Key: "memory", At: "premium of 0.3 and share of 0.15 for late additions and drops"}},
 	Fn:       func(in ContractIn) (ContractOut, error) { return contract(in, nil) },
 	Steps:    contractSteps,
 	Samples:  8,
@@ -192,7 +192,7 @@ func (in ContractIn) because(err error) error {
 func (out *ContractOut) decide(in ContractIn, t *twoStage, watch Watch) (a answer, err error) {
 	fixed, ws, proved := t.fixed, 0.0, true
 	if in.Works != nil {
-		d := newDecomposed(t, in.Steps)
+		d := newDecomposed(in, t, in.Steps)
 		d.watch = watch
 		if ws, err = d.waitAndSee(); err != nil {
 			return a, err
@@ -200,7 +200,7 @@ func (out *ContractOut) decide(in ContractIn, t *twoStage, watch Watch) (a answe
 		if a, err = d.run(); err != nil {
 			return a, err
 		}
-		fixed = d.try
+		fixed = func(first []float64) (float64, error) { return d.try(setOf(first)) }
 	} else {
 		if ws, proved, err = t.waitAndSee(); err != nil {
 			return a, err

@@ -8,12 +8,15 @@ import (
 	"slices"
 )
 
-// held is a part of the decisions: -1 free, 0 no, 1 yes.
+// held is a part of the decisions: works held signed, held unsigned, the rest free; states held within their limits (0) or beyond (1), or free (-1).
 type held struct {
-	now, over []int8
-	own       []own
-	bound     float64
-	number    int
+	yes, no uint64
+	over    []int8
+	price   [][]float64 // by state and work
+	toll    float64     // on breaking the limits
+	own     []own
+	bound   float64
+	number  int
 }
 
 type helds []held
@@ -34,22 +37,28 @@ func (h *helds) Pop() any {
 	return last
 }
 
+// root holds nothing but what can't be signed, at no prices.
+func (d *decomposed) root() held {
+	h := held{no: d.never, over: make([]int8, len(d.weight)), bound: math.Inf(-1)}
+	for k := range d.weight {
+		h.over[k] = -1
+		h.price = append(h.price, make([]float64, d.works))
+	}
+	return h
+}
+
 // bound lets every state decide for itself. States in keep that fit what is held are not solved again.
 func (d *decomposed) bound(h *held, keep []own) error {
-	h.own = make([]own, len(d.programs))
-	h.bound = -d.toll * d.room
-	if !d.soft {
-		h.bound = 0
+	h.own = make([]own, len(d.weight))
+	h.bound = 0
+	if d.soft {
+		h.bound = -h.toll * d.room
 	}
-	for k := range d.programs {
-		var over int8 = -1
-		if d.soft {
-			over = h.over[k]
-		}
-		if keep != nil && fits(keep[k], h.now, over) {
+	for k := range d.weight {
+		if keep != nil && keep[k].fits(h, k) {
 			h.own[k] = keep[k]
 		} else {
-			o, _, err := d.state(k, h.now, over, true)
+			o, err := d.state(k, holds{h.yes, h.no, h.over[k], h.price[k], h.toll})
 			if err != nil {
 				return err
 			}
@@ -60,21 +69,13 @@ func (d *decomposed) bound(h *held, keep []own) error {
 	return nil
 }
 
-func fits(o own, now []int8, over int8) bool {
-	for i, v := range now {
-		if v >= 0 && math.Abs(o.now[i]-float64(v)) > 0.5 {
-			return false
-		}
-	}
-	return over < 0 || o.over == (over == 1)
+func (o own) fits(h *held, k int) bool {
+	return o.now&h.no == 0 && h.yes&^o.now == 0 && (h.over[k] < 0 || o.over == (h.over[k] == 1))
 }
 
-func free(n int) []int8 {
-	list := make([]int8, n)
-	for i := range list {
-		list[i] = -1
-	}
-	return list
+// beaten tells whether a part of that bound holds nothing better than the best answer.
+func (d *decomposed) beaten(bound float64) bool {
+	return bound >= d.best-1e-9*max(1, math.Abs(d.best))
 }
 
 // branch holds decisions on which the states differ until the bound meets the best answer. It returns the least bound left.
@@ -82,30 +83,39 @@ func (d *decomposed) branch(root held) (float64, error) {
 	open := helds{root}
 	for number := 1; len(open) > 0; {
 		h := heap.Pop(&open).(held)
-		if h.bound >= d.best-1e-9*max(1, math.Abs(d.best)) {
+		if d.beaten(h.bound) {
 			return d.best, nil
 		}
 		mean, over := d.mean(h.own)
-		if _, err := d.try(mean); err != nil {
+		if _, err := d.try(setOf(mean)); err != nil {
 			return h.bound, err
 		}
 		list, at := d.differ(h, mean, over)
 		if at < 0 {
 			continue // all is held: the decision was tried
 		}
-		for _, value := range []int8{0, 1} {
-			child := held{now: slices.Clone(h.now), over: slices.Clone(h.over), number: number}
+		for value := range int8(2) {
+			child := h
+			child.number = number
 			number++
-			if list == 0 {
-				child.now[at] = value
-			} else {
+			switch {
+			case list == 1:
+				child.over = slices.Clone(h.over)
 				child.over[at] = value
+			case value == 1:
+				child.yes |= 1 << at
+			default:
+				child.no |= 1 << at
 			}
-			switch err := d.bound(&child, h.own); {
+			err := d.bound(&child, h.own)
+			if err == nil && !d.beaten(child.bound) {
+				err = d.agree(&child, stepsOfBranch)
+			}
+			switch {
 			case errors.Is(err, ErrInfeasible):
 			case err != nil:
 				return h.bound, err
-			default:
+			case !d.beaten(child.bound):
 				heap.Push(&open, child)
 			}
 		}
@@ -113,12 +123,18 @@ func (d *decomposed) branch(root held) (float64, error) {
 	return d.best, nil
 }
 
+// How often the prices are moved before anything is held, and again in each branch. Few steps in many branches prove sooner than many in few.
+const (
+	stepsOfRoot   = 80
+	stepsOfBranch = 2
+)
+
 // differ picks what to hold next: the decision on which the states differ most, else a state that breaks its limits though it may not, or one that
 // is still free to, else a decision that is still free. -1 where nothing is left.
 func (d *decomposed) differ(h held, mean []float64, over float64) (list, at int) {
 	at, most := -1, 1e-6
 	for i, x := range mean {
-		if h.now[i] < 0 && min(x, 1-x) > most {
+		if (h.yes|h.no)>>i&1 == 0 && min(x, 1-x) > most {
 			at, most = i, min(x, 1-x)
 		}
 	}
@@ -135,5 +151,10 @@ func (d *decomposed) differ(h held, mean []float64, over float64) (list, at int)
 			return 1, k
 		}
 	}
-	return 0, slices.Index(h.now, -1)
+	for i := range d.works {
+		if (h.yes|h.no)>>i&1 == 0 {
+			return 0, i
+		}
+	}
+	return 0, -1
 }

@@ -100,17 +100,18 @@ func (in ContractIn) jobs() (*twoStage, error) {
 		}
 		t.first = append(t.first, v)
 	}
-	pairs, err := in.pairs(place)
-	if err != nil {
+	var err error
+	if t.pairs, err = in.pairs(place); err != nil {
 		return nil, err
 	}
+	ever := in.everMust()
 	for i, s := range in.States {
 		for k, f := range s.Findings {
 			if _, known := place[f.Work]; !known {
 				return nil, field.Refuse(fmt.Sprintf("states[%d].findings[%d].work", i, k), "%s: there is no work %q", s.Name, f.Work)
 			}
 		}
-		t.states = append(t.states, in.scenarioOf(s, pairs))
+		t.states = append(t.states, in.scenarioOf(s, t.pairs, ever))
 	}
 	return t, nil
 }
@@ -147,7 +148,7 @@ func (in ContractIn) pairs(place map[string]int) (list []pair, err error) {
 // must begins the name of a row that says that a work must be done.
 const must = "must "
 
-func (in ContractIn) scenarioOf(s Outcome, pairs []pair) scenario {
+func (in ContractIn) scenarioOf(s Outcome, pairs []pair, ever map[string]bool) scenario {
 	n, inf, rate := len(in.Works), math.Inf(1), in.DayRate/86400
 	out := scenario{name: s.Name, probability: s.Probability, now: make([]float64, n), over: -1}
 	add, drop := func(i int) int { return n + 2*i }, func(i int) int { return n + 2*i + 1 }
@@ -164,7 +165,7 @@ func (in ContractIn) scenarioOf(s Outcome, pairs []pair) scenario {
 		out.rows = append(out.rows,
 			Row{Name: "add", Terms: []Term{{i, 1}, {add(i), 1}}, Low: -inf, High: 1},
 			Row{Name: "drop", Terms: []Term{{i, -1}, {drop(i), 1}}, Low: -inf, High: 0})
-		if in.everMust(j) {
+		if ever[j.ID] {
 			low := 0.0
 			if f.must {
 				low = 1
@@ -185,10 +186,18 @@ func (in ContractIn) scenarioOf(s Outcome, pairs []pair) scenario {
 	return out
 }
 
-func (in ContractIn) everMust(j Job) bool {
-	return j.Must || slices.ContainsFunc(in.States, func(s Outcome) bool {
-		return slices.ContainsFunc(s.Findings, func(f Finding) bool { return f.Work == j.ID && f.Must })
-	})
+// everMust is the works that must be done in some state.
+func (in ContractIn) everMust() map[string]bool {
+	must := map[string]bool{}
+	for _, j := range in.Works {
+		must[j.ID] = j.Must
+	}
+	for _, s := range in.States {
+		for _, f := range s.Findings {
+			must[f.Work] = must[f.Work] || f.Must
+		}
+	}
+	return must
 }
 
 // limit holds money and days to what there is. Where the chance of it need not be one, a state may go beyond, and is then counted as one that does.

@@ -6,12 +6,12 @@ import (
 	"slices"
 )
 
-// mean is what the states would decide on average, and the chance with which they would break the limits.
+// mean is the share of the states, by chance, that would sign each work, and that would break the limits.
 func (d *decomposed) mean(list []own) (now []float64, over float64) {
-	now = make([]float64, len(d.t.first))
+	now = make([]float64, d.works)
 	for k, o := range list {
-		for i, x := range o.now {
-			now[i] += d.weight[k] * x
+		for i := range now {
+			now[i] += d.weight[k] * float64(o.now>>i&1)
 		}
 		if o.over {
 			over += d.weight[k]
@@ -20,44 +20,53 @@ func (d *decomposed) mean(list []own) (now []float64, over float64) {
 	return now, over
 }
 
-// try works a decision through every state, and keeps it where it is the best so far. It returns its cost, infinite where some limit breaks.
-func (d *decomposed) try(first []float64) (float64, error) {
-	key := make([]byte, len(first))
-	now := make([]int8, len(first))
-	for i, x := range first {
-		now[i] = int8(math.Round(x))
-		key[i] = byte(now[i])
+// setOf is the works signed in a decision, or by most states.
+func setOf(mean []float64) (set uint64) {
+	for i, x := range mean {
+		if x > 0.5 {
+			set |= 1 << i
+		}
 	}
-	if c, seen := d.known[string(key)]; seen {
+	return set
+}
+
+// try works a decision through every state, and keeps it where it is the best so far. It returns its cost, infinite where some limit breaks.
+func (d *decomposed) try(first uint64) (float64, error) {
+	if c, seen := d.known[first]; seen {
 		return c, nil
 	}
-	cost := make([][2]float64, len(d.programs))
-	for k := range d.programs {
+	cost, err := d.each(holds{yes: first, no: ^first})
+	if err != nil {
+		return 0, err
+	}
+	total, over := d.share(cost)
+	d.known[first] = total
+	if total < d.best-1e-9*max(1, math.Abs(total)) {
+		d.best, d.first, d.over, d.any = total, first, over, true
+	}
+	return total, nil
+}
+
+// each is what every state costs with its limits kept and broken, infinite where it can't be.
+func (d *decomposed) each(h holds) ([][2]float64, error) {
+	cost := make([][2]float64, len(d.weight))
+	for k := range cost {
 		for over := range int8(2) {
 			cost[k][over] = math.Inf(1)
 			if over == 1 && !d.soft {
 				continue
 			}
-			o, _, err := d.state(k, now, over, false)
-			switch {
+			h.over = over
+			switch o, err := d.state(k, h); {
 			case errors.Is(err, ErrInfeasible):
 			case err != nil:
-				return 0, err
+				return nil, err
 			default:
-				cost[k][over] = o.value
+				cost[k][over] = o.cost
 			}
 		}
 	}
-	total, over := d.share(cost)
-	d.known[string(key)] = total
-	if total < d.best-1e-9*max(1, math.Abs(total)) {
-		d.best, d.over = total, over
-		d.first = make([]float64, len(first))
-		for i := range now {
-			d.first[i] = float64(now[i])
-		}
-	}
-	return total, nil
+	return cost, nil
 }
 
 // share decides in which states the limits may be broken, within the chance for that, so that the mean cost is least.
@@ -83,6 +92,9 @@ func (d *decomposed) share(cost [][2]float64) (float64, []bool) {
 		}
 		chance = append(chance, Term{p.Add(v), d.weight[k]})
 	}
+	if !d.soft {
+		return base, over
+	}
 	p.Limit("chance", math.Inf(-1), d.room, chance...)
 	s, err := Solve(p, Usual)
 	if err != nil {
@@ -96,22 +108,9 @@ func (d *decomposed) share(cost [][2]float64) (float64, []bool) {
 
 // waitAndSee is the mean of the best answers if the state were known before anything is decided, the limits broken only as often as they may be.
 func (d *decomposed) waitAndSee() (float64, error) {
-	cost := make([][2]float64, len(d.programs))
-	for k := range d.programs {
-		for over := range int8(2) {
-			cost[k][over] = math.Inf(1)
-			if over == 1 && !d.soft {
-				continue
-			}
-			o, _, err := d.state(k, nil, over, false)
-			switch {
-			case errors.Is(err, ErrInfeasible):
-			case err != nil:
-				return 0, err
-			default:
-				cost[k][over] = o.value
-			}
-		}
+	cost, err := d.each(holds{no: d.never})
+	if err != nil {
+		return 0, err
 	}
 	value, _ := d.share(cost)
 	if math.IsInf(value, 1) {
@@ -122,71 +121,72 @@ func (d *decomposed) waitAndSee() (float64, error) {
 }
 
 // agree moves the prices step by step so that the states come to agree (Polyak's steps), keeping those with the best bound.
-func (d *decomposed) agree(root *held) error {
-	best, prices, toll := math.Inf(-1), d.price, 0.0
-	for step, slack := 0, 1.0; step < 40; step++ {
-		h := held{now: root.now, over: root.over}
-		if err := d.bound(&h, nil); err != nil {
-			return err
-		}
-		if step == 0 || h.bound > best+1e-9*math.Abs(best) {
-			best, toll, *root = h.bound, d.toll, h
-			prices = make([][]float64, len(d.price))
-			for k := range d.price {
-				prices[k] = slices.Clone(d.price[k])
+func (d *decomposed) agree(h *held, steps int) error {
+	best := *h
+	best.bound = math.Inf(-1)
+	at := *h
+	for step, slack, idle := 0, 1.0, 0; step < steps; step++ {
+		if step > 0 || at.own == nil {
+			if err := d.bound(&at, nil); err != nil {
+				return err
 			}
-		} else {
-			slack *= 0.8
 		}
-		mean, over := d.mean(h.own)
-		if _, err := d.try(mean); err != nil {
+		if at.bound > best.bound+1e-9*math.Abs(best.bound) || step == 0 {
+			best, idle = at, 0
+			*h = at
+		} else if idle++; idle%3 == 0 {
+			slack *= 0.7
+		}
+		mean, over := d.mean(at.own)
+		if _, err := d.try(setOf(mean)); err != nil {
 			return err
 		}
-		if d.best-best <= 1e-9*max(1, math.Abs(d.best)) {
+		if d.beaten(best.bound) {
 			break
 		}
-		norm := (over - d.room) * (over - d.room)
-		for k, o := range h.own {
-			for i, x := range o.now {
-				norm += d.weight[k] * (x - mean[i]) * (x - mean[i])
-			}
+		norm := 0.0
+		if d.soft {
+			norm = (over - d.room) * (over - d.room)
 		}
-		goal := d.best
-		if math.IsInf(goal, 1) {
-			goal = h.bound + 0.1*math.Abs(h.bound) + 1
+		for k, o := range at.own {
+			for i, m := range mean {
+				x := float64(o.now>>i&1) - m
+				norm += d.weight[k] * x * x
+			}
 		}
 		if norm < 1e-12 {
 			break
 		}
-		length := slack * max(goal-h.bound, 0) / norm
-		next := make([][]float64, len(d.price))
-		for k, o := range h.own {
-			next[k] = slices.Clone(d.price[k])
-			for i, x := range o.now {
-				next[k][i] += length * (x - mean[i])
+		goal := d.best
+		if math.IsInf(goal, 1) {
+			goal = at.bound + 0.1*math.Abs(at.bound) + 1
+		}
+		length := slack * max(goal-at.bound, 0) / norm
+		next := make([][]float64, len(at.price))
+		for k, o := range at.own {
+			next[k] = slices.Clone(at.price[k])
+			for i, m := range mean {
+				next[k][i] += length * (float64(o.now>>i&1) - m)
 			}
 		}
-		d.price = next
+		at.price = next
 		if d.soft {
-			d.toll = max(d.toll+length*(over-d.room), 0)
+			at.toll = max(at.toll+length*(over-d.room), 0)
 		}
 	}
-	d.price, d.toll = prices, toll
 	return nil
 }
 
 // polish turns single decisions of the best answer over as long as that helps.
 func (d *decomposed) polish() error {
-	for better := d.first != nil; better; {
+	for better := d.any; better; {
 		better = false
-		for i, v := range d.t.first {
-			if v.High == v.Low {
+		for i := range d.works {
+			if d.never>>i&1 == 1 {
 				continue
 			}
-			other := slices.Clone(d.first)
-			other[i] = 1 - other[i]
 			was := d.best
-			if _, err := d.try(other); err != nil {
+			if _, err := d.try(d.first ^ 1<<i); err != nil {
 				return err
 			}
 			better = better || d.best < was

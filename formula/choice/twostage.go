@@ -13,6 +13,7 @@ type twoStage struct {
 	first  []Variable
 	rows   []Row
 	states []scenario
+	pairs  []pair  // between works
 	chance float64 // with which the limits of a state must hold
 	effort Effort
 }
