@@ -28,10 +28,10 @@ func (b *band) row(i, from, last int) []float64 {
 func (b *band) solve(f []float64) bool {
 	b.equilibrate(f)
 	for i := range b.n {
-		p := i
+		p, most := i, math.Abs(*b.at(i, i))
 		for r := i + 1; r <= min(b.n-1, i+reach); r++ {
-			if math.Abs(*b.at(r, i)) > math.Abs(*b.at(p, i)) {
-				p = r
+			if v := math.Abs(*b.at(r, i)); v > most {
+				p, most = r, v
 			}
 		}
 		last := min(b.n-1, i+2*reach)

@@ -29,6 +29,13 @@ func (k *clipper) wet(v int) bool { return k.height[v] <= 0 }
 
 // triangle keeps the wet part of one triangle, and closes off the edge that was cut.
 func (k *clipper) triangle(t [3]int) {
+	switch a, b, c := k.wet(t[0]), k.wet(t[1]), k.wet(t[2]); {
+	case a && b && c:
+		k.put(k.keep(t[0]), k.keep(t[1]), k.keep(t[2]))
+		return
+	case !a && !b && !c:
+		return
+	}
 	var ring [4]int
 	n, leave, enter := 0, -1, -1
 	for i := range 3 {

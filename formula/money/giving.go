@@ -180,11 +180,26 @@ func (g *Giving) line(month []float64, first int) {
 	}
 }
 
-// monthly is what a month that lies so many years ahead brings on average, without lumps, for a middle level and a trend.
-func (g *Giving) monthly(middle, trend, ahead float64, month int) float64 {
-	grown := (1 - math.Pow(damping, ahead)) / -math.Log(damping)
-	return max(middle+trend*(g.toEnd+grown), 0) * g.Season[month%12]
+// monthly is what a month that lies so many months ahead brings on average, without lumps, for a middle level and a trend.
+func (g *Giving) monthly(middle, trend float64, ahead int) float64 {
+	return max(middle+trend*(g.toEnd+grown(ahead)), 0) * g.Season[(g.next+ahead)%12]
 }
+
+// grown is for how many years a damped trend has told after some months.
+func grown(months int) float64 {
+	if months < len(soon) {
+		return soon[months]
+	}
+	return (1 - math.Pow(damping, float64(months)/12)) / -math.Log(damping)
+}
+
+// soon is grown for the months that futures ask for again and again.
+var soon = func() (t [360]float64) {
+	for m := range t {
+		t[m] = (1 - math.Pow(damping, float64(m)/12)) / -math.Log(damping)
+	}
+	return t
+}()
 
 // until is the number of months ahead after which what was given reaches need, in future number k; -1 where it does not.
 func (g *Giving) until(need []float64, k uint64) int {
@@ -208,9 +223,10 @@ func (g *Giving) months(k uint64) func(m int) float64 {
 	if c := float64(len(g.sizes)); c > 0 {
 		lumps = distuv.Gamma{Alpha: c + 0.5, Beta: float64(g.Months), Src: r}.Rand() // a month
 	}
+	none := math.Exp(-lumps) // the chance of a month without one
 	return func(m int) float64 {
-		sum := g.monthly(middle, trend, float64(m)/12, g.next+m) * g.noise[r.IntN(len(g.noise))]
-		for range poisson(r, lumps) {
+		sum := g.monthly(middle, trend, m) * g.noise[r.IntN(len(g.noise))]
+		for range poisson(r, lumps, none) {
 			sum += g.sizes[r.IntN(len(g.sizes))]
 		}
 		return sum
@@ -224,16 +240,17 @@ func (g *Giving) plainly(need []float64) int {
 		if sum >= want {
 			return m
 		}
-		sum += g.monthly(g.middle, g.Trend, float64(m)/12, g.next+m) + g.Lumps*g.Lump/12
+		sum += g.monthly(g.middle, g.Trend, m) + g.Lumps*g.Lump/12
 	}
 	return -1
 }
 
-func poisson(r *rand.Rand, mean float64) int {
+// poisson draws how many there are, of which there are mean on the whole and none with the chance end.
+func poisson(r *rand.Rand, mean, end float64) int {
 	if mean <= 0 {
 		return 0
 	}
-	n, p, end := 0, 1.0, math.Exp(-mean)
+	n, p := 0, 1.0
 	for p *= r.Float64(); p > end && n < 1000; p *= r.Float64() {
 		n++
 	}

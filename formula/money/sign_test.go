@@ -130,7 +130,7 @@ func TestGivingIsFitted(t *testing.T) {
 	for k := range rising.Season {
 		rising.Season[k] = 1
 	}
-	near(t, "after many years", rising.monthly(10e3, 1e3, 60, 0), 10e3+1e3/-math.Log(damping), 1)
+	near(t, "after many years", rising.monthly(10e3, 1e3, 12*60), 10e3+1e3/-math.Log(damping), 1)
 }
 
 // Identity: what can be signed for never falls with more money, never counts more of a grant than its cap, and a gift never buys less than nothing.
