@@ -25,12 +25,13 @@ type inquiry struct {
 	particularsHead  dossier.Head
 	particularsKnown bool
 	hull             func() (*hullform.Hull, error)
-	hullPrint        print // over all that the hull is made of, where there is a memo
+	hullPrint        imprint // over all that the hull is made of, where there is a memo
 	locator          func() ship.Locator
 	plateIndex       map[string][]placedPlate // by strake
 	roomsMade        map[string][]room
 	secret           *[]string // texts that the board may not see
 	state            func() (*afloatState, []Notice)
+	draft            func() (float64, bool)
 	lines            []ShaftRow    // worked by the Standing page, read by the Choices page
 	seen             *StandingPage // how she stands, once that page is worked
 }
@@ -44,6 +45,7 @@ func newCase(d *dossier.Dossier, p Plan, day quantity.Date) *inquiry {
 		return recall(c.memo, "hull", func() (*hullform.Hull, error) { return HullOf(d) }, c.hullPrint)
 	})
 	c.state = onceValues(c.floating)
+	c.draft = onceValues(c.newestDraft)
 	c.locator = sync.OnceValue(func() ship.Locator {
 		h, err := c.hull()
 		if err != nil {
@@ -114,7 +116,7 @@ func HullOf(d *dossier.Dossier) (*hullform.Hull, error) {
 }
 
 // printOfHull is the print over all that HullOf reads.
-func (c *inquiry) printOfHull() (print, bool) {
+func (c *inquiry) printOfHull() (imprint, bool) {
 	form, ok := dossier.One[ship.HullForm](c.d)
 	var lines []ship.Particulars
 	for _, e := range dossier.All[ship.Particulars](c.d) {

@@ -15,11 +15,11 @@ import (
 type Memo struct {
 	mu   sync.Mutex
 	turn int
-	kept map[print]*kept
+	kept map[imprint]*kept
 }
 
-// print is a hash over the inputs of a step.
-type print [sha256.Size]byte
+// imprint is a hash over the inputs of a step.
+type imprint [sha256.Size]byte
 
 // kept is what a step gave, and the last brief that asked for it.
 type kept struct {
@@ -54,7 +54,7 @@ func (m *Memo) begin() {
 	}
 }
 
-func (m *Memo) find(key print) (any, bool) {
+func (m *Memo) find(key imprint) (any, bool) {
 	m.mu.Lock()
 	defer m.mu.Unlock()
 	k, ok := m.kept[key]
@@ -65,11 +65,11 @@ func (m *Memo) find(key print) (any, bool) {
 	return k.gave, true
 }
 
-func (m *Memo) keep(key print, gave any) {
+func (m *Memo) keep(key imprint, gave any) {
 	m.mu.Lock()
 	defer m.mu.Unlock()
 	if m.kept == nil {
-		m.kept = map[print]*kept{}
+		m.kept = map[imprint]*kept{}
 	}
 	m.kept[key] = &kept{gave, m.turn}
 }

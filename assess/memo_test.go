@@ -69,23 +69,23 @@ func larger(r *rand.Rand, body reflect.Value) bool {
 }
 
 // parts are the print of what a formula gave and the text of its sheet.
-func (w worked[Out]) parts() (print, string) {
+func (w worked[Out]) parts() (imprint, string) {
 	key, _ := printOf("", []any{w.out})
 	raw, _ := json.Marshal(w.sheet)
 	return key, string(raw)
 }
 
 type held struct {
-	key  print
+	key  imprint
 	text string
 }
 
 // states are the prints of all that a memo holds.
-func states(m *Memo) map[print]held {
-	out := map[print]held{}
+func states(m *Memo) map[imprint]held {
+	out := map[imprint]held{}
 	for key, k := range m.kept {
 		var s held
-		if w, ok := k.gave.(interface{ parts() (print, string) }); ok {
+		if w, ok := k.gave.(interface{ parts() (imprint, string) }); ok {
 			s.key, s.text = w.parts()
 		} else {
 			s.key, _ = printOf("", []any{k.gave})
@@ -221,7 +221,7 @@ func TestPrintsTellInputsApart(t *testing.T) {
 		inner{c: map[string]int{"x": 1, "y": 2}}, inner{c: map[string]int{"x": 2, "y": 1}}, inner{d: 1}, inner{d: uint8(1)}, inner{d: "1"}, inner{d: true},
 		[]string{"ab", "c"}, []string{"a", "bc"}, [][]float64{{1}, {2}}, [][]float64{{1, 2}}, 1e-300, 2e-300,
 	}
-	seen := map[print]int{}
+	seen := map[imprint]int{}
 	for i, in := range inputs {
 		key, ok := printOf("", []any{in})
 		if other, twice := seen[key]; twice || !ok {

@@ -12,7 +12,7 @@ import (
 
 // printOf is the hash over a step and its inputs: every field, exported or not, every element, every bit of a number. It is not ok where an input
 // holds what has no lasting value of its own, such as a function.
-func printOf(step string, inputs []any) (key print, ok bool) {
+func printOf(step string, inputs []any) (key imprint, ok bool) {
 	p := printer{to: sha256.New(), ok: true}
 	p.text(step)
 	for _, in := range inputs {

@@ -202,7 +202,9 @@ func (c *inquiry) gain(w *WeightTrend) {
 }
 
 // draftNow is the mean draft of the newest round of the marks, m above the baseline.
-func (c *inquiry) draftNow() (draft float64, ok bool) {
+func (c *inquiry) draftNow() (draft float64, ok bool) { return c.draft() }
+
+func (c *inquiry) newestDraft() (draft float64, ok bool) {
 	var last dossier.Entry[survey.Draft]
 	for _, e := range dossier.All[survey.Draft](c.d) {
 		if !c.day.Before(e.Body.Date) && e.Body.Date.Compare(last.Body.Date) >= 0 && e.Body.Afloat != "aground" && e.Body.Afloat != "on blocks" {
