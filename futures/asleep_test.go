@@ -1,6 +1,9 @@
 package futures
 
-import "testing"
+import (
+	"slices"
+	"testing"
+)
 
 // sleepy is a ship with parts that fail often, works of which some are put off, and triggers that count only some of the parts.
 func sleepy() *Model {
@@ -46,19 +49,16 @@ func TestSleepChangesNoFuture(t *testing.T) {
 		{Name: "never", Dock: -1, Again: 10, Scope: []int{0, 1, 2}},
 	} {
 		v := variablesOf(m)
-		quick, plain := newRunner(m, &p, v), newRunner(m, &p, v)
-		for i := range m.Parts {
-			plain.terms.heard[i] = true
-		}
+		quick, plain := newRunner(m, &p, &v, newTerms(m, &p, &v, false)), newRunner(m, &p, &v, newTerms(m, &p, &v, true))
 		emergencies := 0
-		plain.awake = true
+		plain.sleep.none = true
 		for i := range 4000 {
 			quick.s, plain.s = newStream(7, i), newStream(7, i)
 			got, want := quick.run(), plain.run()
 			if got != want {
 				t.Fatalf("%s, future %d: %+v asleep, %+v awake", p.Name, i, got, want)
 			}
-			if len(plain.later) > 0 {
+			if slices.Max(plain.sleep.parts) > 0 {
 				t.Fatalf("%s: something slept in the runner kept awake", p.Name)
 			}
 			if got.Emergency < m.Years {

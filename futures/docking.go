@@ -26,27 +26,38 @@ func keepOrder(m *Model, p *Plan) []int {
 	return order
 }
 
-// bill draws what the works of the scope cost once the steel is seen, into r.cost, and returns the sum of works, the days, and the fixed part.
-// A part names an emergency that does only what is urgent for it; -1 does all.
-func (r *runner) bill(use, part int) (works, days, fixed float64) {
-	c, f := r.s.uniforms(r.vars.price, 0, use)
-	common := normal(c)
-	share, own := math.Sqrt(r.m.Dock.Correlate), math.Sqrt(1-r.m.Dock.Correlate)
-	for _, w := range r.scope {
-		work := &r.m.Works[w]
-		if part >= 0 && !r.urgent(w, part) {
-			continue
-		}
-		u, g := r.s.uniforms(r.vars.price, 1+w, use)
-		x := share*common + own*normal(u)
-		r.cost[w] = work.Cost.At(0.5 * math.Erfc(-x/math.Sqrt2))
-		if work.Growth.High > 0 {
-			r.cost[w] *= work.Growth.At(g)
+// bill draws what the works of a job cost once the steel is seen, into r.cost, and returns their sum, the fixed part and how long she is away beside.
+func (r *runner) bill(j *job, use int) (works, fixed, away float64) {
+	shared, f, a, _ := r.s.draw(r.vars.price, useBill, use, 0)
+	common := r.t.common * normal(shared)
+	r.deal(usePrice, use)
+	for _, w := range j.works {
+		r.cost[w] = r.t.works[w].at(common + r.t.own*normal(r.word[w]))
+		works += r.cost[w]
+	}
+	if r.t.grow {
+		works = r.grown(j, use)
+	}
+	return works, r.t.fixed.at(unit(f)), r.t.away.at(unit(a))
+}
+
+// grown makes the works of a job grow as they may, and returns their sum.
+func (r *runner) grown(j *job, use int) (works float64) {
+	r.deal(useGrowth, use)
+	for _, w := range j.works {
+		if r.m.Works[w].Growth.High > 0 {
+			r.cost[w] *= r.t.works[w].growth.at(unit(r.word[w]))
 		}
 		works += r.cost[w]
-		days += work.Days
 	}
-	return works, days, r.m.Dock.Fixed.At(f)
+	return works
+}
+
+// deal draws a word for every work.
+func (r *runner) deal(u use, v int) {
+	for i := 0; i < len(r.word); i += 8 {
+		r.s.row((*eight)(r.word[i:]), r.vars.price, u, v, i/8)
+	}
 }
 
 // planned is the year of the first planned docking: the plan's date, or later when the money or the window says so.
@@ -92,7 +103,7 @@ func (r *runner) affordable(need float64) float64 {
 	if !r.m.Money.kept() {
 		return 0 // nothing waits for money that nobody counts
 	}
-	for q, price := range r.terms.prices {
+	for q, price := range r.t.prices {
 		t := float64(q) / 4
 		if r.purse.at(t) >= need*price {
 			return t
@@ -103,29 +114,24 @@ func (r *runner) affordable(need float64) float64 {
 
 // dock does the planned docking that is due, and sets the next.
 func (r *runner) dock(o *Outcome) {
-	at, first := r.due, math.IsInf(o.Docked, 1)
-	use := 0
-	if !first {
-		use = 1 + int(at)
-	}
-	works, days, fixed := r.bill(use, -1)
+	at, first, use := r.due, math.IsInf(o.Docked, 1), r.docks
+	r.docks++
+	all := &r.t.kept[len(r.t.scope)]
+	works, fixed, _ := r.bill(all, use)
 	money, extra := r.triggers(at, o, first)
-	works, days = max(works+money, 0), max(days+extra, 0)
-	keep := len(r.scope)
+	works, days := max(works+money, 0), max(all.days+extra, 0)
+	keep := len(r.t.scope)
 	if first && !r.plan.Wait {
 		keep, works = r.fit(at, works)
 	}
-	if first {
-		o.Docked, o.Works, o.Days, o.Deferred = at, works+fixed+days*r.m.Dock.DayRate, days, int32(len(r.scope)-keep)
-	}
 	r.last = works + fixed + days*r.m.Dock.DayRate
+	if first {
+		o.Docked, o.Works, o.Days, o.Deferred = at, r.last, days, int32(len(r.t.scope)-keep)
+	}
 	r.pay(at, r.last, days, o)
 	r.say(at, "she goes to dock as planned", -1)
-	r.due = r.next(at)
-	for _, w := range r.scope[:keep] {
-		r.renew(w, at)
-	}
-	r.wake()
+	r.schedule(r.next(at))
+	r.renew(&r.t.kept[keep], at, use, true)
 }
 
 // next is the planned docking after one in year at.
@@ -139,13 +145,13 @@ func (r *runner) next(at float64) float64 {
 // fit drops the works of least worth until the rest can be paid, never a must.
 func (r *runner) fit(at, works float64) (keep int, cost float64) {
 	if !r.m.Money.kept() {
-		return len(r.scope), works
+		return len(r.t.scope), works
 	}
 	free := r.purse.at(at)
-	keep = len(r.scope)
-	for keep > 0 && works > free && !r.m.Works[r.scope[keep-1]].Must {
+	keep = len(r.t.scope)
+	for keep > 0 && works > free && !r.m.Works[r.t.scope[keep-1]].Must {
 		keep--
-		works -= r.cost[r.scope[keep]]
+		works -= r.cost[r.t.scope[keep]]
 	}
 	return keep, max(works, 0)
 }
@@ -156,52 +162,32 @@ func (r *runner) pay(at, money, days float64, o *Outcome) {
 	o.Income += r.m.Dock.Income / 365.25 * days * now
 }
 
-func (r *runner) renew(w int, at float64) {
-	for _, p := range r.m.Works[w].Parts {
-		if r.done[p] == at {
-			continue // another work of this docking has renewed it
-		}
-		r.done[p] = at
-		r.wet[p] = false
-		r.again(p, at, &r.lives[p].renewed)
-	}
-}
+// rush numbers the emergency dockings, out of the way of the planned ones.
+const rush = 1 << 20
 
 // emergency docks her at once, and returns false when she is lost on the way to it.
 func (r *runner) emergency(p int, at float64, o *Outcome) bool {
 	o.Emergency = min(o.Emergency, at)
-	u, v := r.s.uniforms(r.vars.chance, p, 1<<21+r.used[p])
-	if u < r.m.Dock.NoDock && v < r.m.Dock.NoDockLoss {
+	use := rush + r.rushes
+	r.rushes++
+	full, lost, _, _ := r.s.draw(r.vars.chance, useEmergency, use, 0)
+	if unit(full) < r.m.Dock.NoDock && unit(lost) < r.m.Dock.NoDockLoss {
 		r.say(at, "no dock is free and she is lost waiting", p)
 		r.lose(at, o)
 		return false
 	}
-	works, days, fixed := r.bill(1<<16+r.used[p], p)
-	a, _ := r.s.uniforms(r.vars.price, 1<<12, 1<<16+r.used[p])
-	away := days + r.m.Dock.Away.At(a)
-	r.pay(at, r.m.Dock.Emergency*(works+fixed+days*r.m.Dock.DayRate), away, o)
+	j := &r.t.urgent[p]
+	works, fixed, away := r.bill(j, use)
+	bill := works + fixed + j.days*r.m.Dock.DayRate
+	r.pay(at, r.m.Dock.Emergency*bill, j.days+away, o)
 	r.say(at, "she goes to dock in an emergency", p)
-	did := 0
-	for _, w := range r.scope {
-		if r.urgent(w, p) {
-			r.renew(w, at)
-			did++
-		}
-	}
-	r.wet[p] = false
-	r.again(p, at, &r.lives[p].renewed)
-	if did == len(r.scope) { // nothing is left for the planned docking: the clock starts anew
-		r.due = math.Inf(1)
+	if j.whole { // the clock starts anew
+		r.schedule(math.Inf(1))
 		if r.plan.Dock >= 0 && r.plan.Again > 0 {
-			r.due = r.next(at)
-			r.last = works + fixed + days*r.m.Dock.DayRate
+			r.schedule(r.next(at))
+			r.last = bill
 		}
-		r.wake()
 	}
+	r.renew(j, at, use, j.whole)
 	return true
-}
-
-// urgent tells whether an emergency docking for part p does a work: a must, or one that renews the part.
-func (r *runner) urgent(w, p int) bool {
-	return r.m.Works[w].Must || r.terms.covers[w][p]
 }

@@ -4,113 +4,100 @@ import "math"
 
 // fail lets part p fail in year at, and returns false when that is the end of her.
 func (r *runner) fail(p int, at float64, o *Outcome) bool {
-	part := &r.m.Parts[p]
-	if !part.floods() {
+	part := &r.t.parts[p]
+	r.fails.dated.drop(p)
+	if !part.floods {
 		r.say(at, "is past its life", p)
-		r.fails.set(p, math.Inf(1)) // it stays so until a work renews it
-		r.wet[p] = true
+		r.wet.add(p) // it stays so until a work renews it
 		return true
 	}
 	if at < o.Water {
 		o.Water, o.First = at, int32(p)
 	}
-	u, v := r.s.uniforms(r.vars.chance, p, 64+4*r.used[p])
-	flow := part.Flow * math.Exp(part.FlowSpread*normal(u))
-	end := r.flooded(part.Space, flow, v, p)
-	switch end {
-	case trickle:
+	flow, pumps, price, next := r.s.draw(r.vars.chance, useFailure, p, r.falls[p])
+	if r.s.redraw != noGroup {
+		_, _, _, next = r.s.draw(part.group, useFailure, p, r.falls[p])
+	}
+	r.falls[p]++
+	running := r.pumps(r.m.Parts[p].Space, pumps)
+	switch u := unit(flow); {
+	case u <= part.trickle[running]:
 		r.say(at, "lets a little water in; the pumps hardly notice", p)
-		r.nurse(p, at, o)
+		r.patch(p, at, price, next, o) // she never goes to dock for it
 		return true
-	case held:
+	case u <= part.held[running]:
 		r.say(at, "lets water in; the pumps hold it", p)
-		return r.mendOrDock(p, at, o)
-	case caught:
+	case r.found(p, running, flow):
 		r.say(at, "lets in more than the pumps take; found in time", p)
-		return r.mendOrDock(p, at, o)
+	default:
+		return r.fill(p, at, o)
 	}
-	space := &r.m.Spaces[part.Space]
-	w, _ := r.s.uniforms(r.vars.chance, p, 65+4*r.used[p])
-	if w < space.Fatal {
-		r.say(at, "floods its space unseen; she is lost", p)
-		r.lose(at, o)
-		return false
-	}
-	r.say(at, "floods its space unseen; she stays up", p)
-	return r.emergency(p, at, o)
-}
-
-type ending int
-
-const (
-	trickle ending = iota // the pumps take it at a quarter of what they give
-	held                  // the pumps win
-	caught                // they lose, but somebody is there in time
-	filled                // the space fills before anybody is there
-)
-
-// flooded works out how water at that flow ends in a space: against the pumps that run, then against the time until somebody acts.
-func (r *runner) flooded(space int, flow, v float64, p int) ending {
-	sp := &r.m.Spaces[space]
-	a, b := r.s.uniforms(r.vars.chance, p, 66+4*r.used[p])
-	pumps := 0.0
-	if a >= sp.ShoreFail {
-		pumps += sp.Shore
-	}
-	if b >= sp.OwnFail {
-		pumps += sp.Own
-	}
-	switch {
-	case flow <= pumps/4:
-		return trickle
-	case flow <= pumps:
-		return held
-	}
-	hours := sp.Critical / (flow - pumps) / 3600
-	if r.foundWithin(sp, v, p)+r.m.Watch.Act <= hours {
-		return caught
-	}
-	return filled
-}
-
-// foundWithin is how many hours pass before somebody who can act is there: the alarm if it rings, or the next round.
-func (r *runner) foundWithin(sp *Space, v float64, p int) float64 {
-	a, b := r.s.uniforms(r.vars.chance, p, 67+4*r.used[p])
-	between := r.m.Watch.Rounds
-	if r.plan.Rounds > 0 {
-		between = r.plan.Rounds
-	}
-	if a > r.m.Watch.Season {
-		between = max(between, r.m.Watch.Closed)
-	}
-	round := v * between
-	if b < sp.Alarm {
-		return min(round, sp.Alarmed)
-	}
-	return round
-}
-
-// mendOrDock stops a leak afloat if it can be, and otherwise docks her at once.
-func (r *runner) mendOrDock(p int, at float64, o *Outcome) bool {
-	part := &r.m.Parts[p]
-	u, v := r.s.uniforms(r.vars.chance, p, 1<<20+r.used[p])
-	if u < part.Patchable {
-		o.Cost += part.Patch.At(v) * r.present(at)
-		r.wet[p] = true
-		r.again(p, at, &r.lives[p].patched)
+	stopped, _, _, _ := r.trouble(p)
+	if unit(stopped) < r.m.Parts[p].Patchable {
+		r.patch(p, at, price, next, o)
 		r.say(at, "is stopped afloat", p)
 		return true
 	}
 	return r.emergency(p, at, o)
 }
 
-// nurse lives with a small leak: it is patched, or pumped until it is worse, and never sends her to dock by itself.
-func (r *runner) nurse(p int, at float64, o *Outcome) {
-	part := &r.m.Parts[p]
-	_, v := r.s.uniforms(r.vars.chance, p, 1<<20+r.used[p])
-	o.Cost += part.Patch.At(v) * r.present(at)
-	r.wet[p] = true
-	r.again(p, at, &r.lives[p].patched)
+// pumps tells which of a space's pumps run when they are needed: 1 on shore power, 2 on own, 3 both. Each takes half of the word.
+func (r *runner) pumps(space int, w uint64) (running int) {
+	s := &r.m.Spaces[space]
+	if float64(w>>32)/(1<<32) >= s.ShoreFail {
+		running = 1
+	}
+	if float64(w&(1<<32-1))/(1<<32) >= s.OwnFail {
+		running += 2
+	}
+	return running
+}
+
+// trouble draws for the last failure of a part, once it is no trickle.
+func (r *runner) trouble(p int) (stopped, round, open, fatal uint64) {
+	return r.s.draw(r.vars.chance, useTrouble, p, r.falls[p])
+}
+
+// patch stops a leak afloat, or lives with it.
+func (r *runner) patch(p int, at float64, price, next uint64, o *Outcome) {
+	part := &r.t.parts[p]
+	o.Cost += part.patch.at(unit(price)) * r.present(at)
+	r.wet.add(p)
+	r.live(p, at, next, part.patched)
+}
+
+// found tells whether somebody who can act is there before a space fills: the alarm if it rings, or the next round.
+func (r *runner) found(p, running int, flow uint64) bool {
+	part, watch := &r.m.Parts[p], &r.m.Watch
+	s := &r.m.Spaces[part.Space]
+	in := part.Flow * exp(part.FlowSpread*normal(flow))
+	out := float64(running&1)*s.Shore + float64(running>>1)*s.Own
+	hours := s.Critical / max(in-out, 0) / 3600
+	_, round, open, _ := r.trouble(p)
+	between := watch.Rounds
+	if r.plan.Rounds > 0 {
+		between = r.plan.Rounds
+	}
+	if float64(open>>32)/(1<<32) > watch.Season {
+		between = max(between, watch.Closed)
+	}
+	unseen := unit(round) * between
+	if float64(open&(1<<32-1))/(1<<32) < s.Alarm {
+		unseen = min(unseen, s.Alarmed)
+	}
+	return unseen+watch.Act <= hours
+}
+
+// fill lets a space fill unseen: she is lost, or docked at once.
+func (r *runner) fill(p int, at float64, o *Outcome) bool {
+	_, _, _, fatal := r.trouble(p)
+	if unit(fatal) < r.m.Spaces[r.m.Parts[p].Space].Fatal {
+		r.say(at, "floods its space unseen; she is lost", p)
+		r.lose(at, o)
+		return false
+	}
+	r.say(at, "floods its space unseen; she stays up", p)
+	return r.emergency(p, at, o)
 }
 
 func (r *runner) lose(at float64, o *Outcome) {

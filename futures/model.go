@@ -160,10 +160,16 @@ type Plan struct {
 	Rounds   float64 // hours between rounds if the plan changes them; zero keeps the watch
 }
 
+// floods tells whether a part lets water in when it fails.
+func (p *Part) floods() bool { return p.Flow > 0 && p.Space >= 0 }
+
 // Valid tells what of the model can't be run, naming it.
 func (m *Model) Valid() error {
 	if m.Years <= 0 || m.Years > 200 {
 		return fmt.Errorf("years ahead must be more than 0 and at most 200, not %g", m.Years)
+	}
+	if c := m.Dock.Correlate; !(c >= 0 && c <= 1) {
+		return fmt.Errorf("the correlation of the works' costs must be 0 to 1, not %g", c)
 	}
 	for _, p := range m.Parts {
 		switch {

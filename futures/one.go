@@ -1,8 +1,6 @@
 package futures
 
-import (
-	"math"
-)
+import "math"
 
 // Outcome is what one future came to. Times are years from now, infinite where it did not happen within the horizon.
 type Outcome struct {
@@ -25,63 +23,43 @@ type Outcome struct {
 type runner struct {
 	m    *Model
 	plan *Plan
+	t    *terms
+	vars *variables
 	s    stream
 
-	vars  variables
-	lives []lives   // by part
-	terms terms     // what the model and the plan settle beforehand
-	guard []life    // by zone: its protection
-	dead  []float64 // by zone: protection dies, is mended
-	mend  []float64
-	rate  []float64
-	fails queue     // by part: next failure
-	later []asleep  // lives that outlast the next planned docking
-	awake bool      // no life sleeps: for the test that sleep changes nothing
-	used  []int     // by part: how often a life was drawn
-	wet   []bool    // by part: patched now
-	done  []float64 // by part: the docking that renewed it last
-	scope []int     // works of the plan, in the order they are kept
-	cost  []float64
-	purse purse
-	due   float64 // the next planned docking
-	last  float64 // bill of the last docking that did the whole scope
-	tell  func(year float64, words string, part int)
+	rate, dead, mend []float64 // by zone: how fast it wastes, when its protection dies, when that is mended
+	gone             []float64 // by zone: worn, at a factor of 1, by the year that lives sleep until
+	score            []float64 // of each plate's thickness
+	fails            queue
+	falls            []int // by part: how often it has failed
+	wet              set   // failed and patched, or past its life
+	sleep            sleep
+	docks, rushes    int // planned and emergency dockings so far
+	word             []uint64
+	cost             []float64 // by work: the price drawn last
+	purse            purse
+	due              float64 // the next planned docking
+	wakes            float64 // the year that a life must outlast to sleep: one after the docking, or after the horizon
+	last             float64 // bill of the last docking that did the whole scope
+	tell             func(year float64, words string, part int)
 }
 
-// lives are the lives a part may be drawn from.
-type lives struct{ first, renewed, patched life }
-
-func newRunner(m *Model, p *Plan, v variables) *runner {
-	r := &runner{
-		m: m, plan: p, vars: v,
-		dead: make([]float64, len(m.Zones)), mend: make([]float64, len(m.Zones)), rate: make([]float64, len(m.Zones)),
-		terms: newTerms(m, p),
-		fails: newQueue(len(m.Parts), m.Years), used: make([]int, len(m.Parts)), wet: make([]bool, len(m.Parts)), done: make([]float64, len(m.Parts)),
-		scope: keepOrder(m, p), cost: make([]float64, len(m.Works)),
+func newRunner(m *Model, p *Plan, v *variables, t *terms) *runner {
+	zones, parts := len(m.Zones), len(m.Parts)
+	return &runner{
+		m: m, plan: p, t: t, vars: v,
+		rate: make([]float64, zones), dead: make([]float64, zones), mend: make([]float64, zones), gone: make([]float64, zones),
+		score: make([]float64, t.scores), fails: newQueue(parts, m.Years), falls: make([]int, parts), wet: newSet(parts), sleep: newSleep(parts),
+		word: make([]uint64, (len(m.Works)+7)/8*8), cost: make([]float64, len(m.Works)),
 	}
-	made := map[Weibull]life{} // most parts share a few laws
-	law := func(w Weibull) life {
-		if _, ok := made[w]; !ok {
-			made[w] = ready(w, m.Years)
-		}
-		return made[w]
-	}
-	for i := range m.Parts {
-		part := &m.Parts[i]
-		r.lives = append(r.lives, lives{law(part.Life), law(part.Renewed), law(part.PatchLife)})
-	}
-	for _, z := range m.Zones {
-		r.guard = append(r.guard, law(z.Protection))
-	}
-	return r
 }
 
 // run lets one future happen.
 func (r *runner) run() Outcome {
 	o := Outcome{Water: math.Inf(1), First: -1, Emergency: math.Inf(1), Loss: math.Inf(1), Docked: math.Inf(1), Signed: math.Inf(1)}
-	r.purse.fill(&r.m.Money, &r.s, r.vars.giving)
-	r.last = 0
-	r.due = r.planned(&o)
+	r.purse.fill(&r.m.Money, &r.t.lump, &r.s, r.vars.giving)
+	r.last, r.docks, r.rushes = 0, 0, 0
+	r.schedule(r.planned(&o))
 	r.begin()
 	for range 10_000 {
 		part, at := r.fails.first()
@@ -100,6 +78,12 @@ func (r *runner) run() Outcome {
 	return o
 }
 
+// schedule sets the next planned docking.
+func (r *runner) schedule(due float64) {
+	r.due = due
+	r.wakes = min(due, r.m.Years) + 1
+}
+
 // left is the present value of what is left of the last docking at the end of the horizon. Without it a plan that happens to dock in the last years would
 // be charged for years that nobody looks at.
 func (r *runner) left() float64 {
@@ -112,59 +96,54 @@ func (r *runner) left() float64 {
 // begin draws the zones and the first failure of every part.
 func (r *runner) begin() {
 	for z := range r.m.Zones {
-		zone := &r.m.Zones[z]
-		u, w := r.s.uniforms(r.vars.zone[z], z, 0)
-		r.rate[z] = zone.Rate * math.Exp(zone.RateSpread*normal(u))
-		r.dead[z] = r.guard[z].left(w, r.m.Years)
-		v, _ := r.s.uniforms(r.vars.watch, z, 1)
-		r.mend[z] = r.dead[z] - zone.Unnoticed*math.Log(v)
+		r.zone(z)
 	}
 	r.fails.clear()
-	r.later = r.later[:0]
-	for p := range r.m.Parts {
-		r.used[p], r.wet[p], r.done[p] = 0, false, -1
-		r.firstLife(p)
+	r.sleep.clear()
+	clear(r.wet)
+	clear(r.falls)
+	r.measure()
+	var w eight
+	for i := range r.t.rows {
+		row := &r.t.rows[i]
+		r.s.row(&w, row.group, useFirst, row.v, row.n)
+		for k, p := range row.part {
+			switch {
+			case p < 0:
+			case r.m.Parts[p].Wastage != nil:
+				r.score[p] = normal(w[k])
+				r.wear(p)
+			default:
+				r.live(p, 0, w[k], r.t.parts[p].first)
+			}
+		}
+	}
+	for i := range r.t.plates {
+		row := &r.t.plates[i]
+		r.s.row(&w, row.group, useGauge, row.v, row.n)
+		for k, place := range row.part {
+			if place >= 0 {
+				r.score[place] = normal(w[k])
+			}
+		}
 	}
 }
 
-func (r *runner) firstLife(p int) {
-	if r.unheard(p) {
-		return
-	}
-	u, v := r.s.uniforms(r.vars.part[p], p, 2)
-	w := r.m.Parts[p].Wastage
-	if w == nil {
-		r.live(asleep{p, 0, 0, u, &r.lives[p].first})
-		return
-	}
-	left := w.Left + w.LeftSD*normal(v)
-	z := w.Zone
+// zone draws how a zone wastes, and when it does so bare.
+func (r *runner) zone(z int) {
 	zone := &r.m.Zones[z]
-	r.set(p, through(left, r.rate[z]*w.Factor, zone.Bare, r.dead[z], r.mend[z]))
-}
-
-// again draws another life of a part from year at.
-func (r *runner) again(p int, at float64, l *life) {
-	r.used[p]++
-	if r.unheard(p) {
-		return
+	pace, life, notice, _ := r.s.draw(r.vars.zone[z], useZone, z, 0)
+	if r.s.redraw != noGroup {
+		_, _, notice, _ = r.s.draw(r.vars.watch, useZone, z, 0)
 	}
-	u, _ := r.s.uniforms(r.vars.part[p], p, 2+r.used[p])
-	r.live(asleep{p, r.used[p], at, u, l})
-}
-
-// set gives a part its next failure. One that lets no water in changes nothing when it comes, so it is queued only where a story is told.
-func (r *runner) set(p int, year float64) {
-	if r.tell == nil && !r.m.Parts[p].floods() {
-		r.fails.at[p] = year
-		return
-	}
-	r.fails.set(p, year)
+	r.rate[z] = zone.Rate * exp(zone.RateSpread*normal(pace))
+	r.dead[z] = r.t.guard[z].left(life)
+	r.mend[z] = r.dead[z] - zone.Unnoticed*ln(unit(notice))
 }
 
 // present is the value today of a unit of money paid in year t at today's prices.
 func (r *runner) present(t float64) float64 {
-	return math.Exp(t * r.terms.drift)
+	return exp(t * r.t.drift)
 }
 
 func (r *runner) say(year float64, words string, part int) {

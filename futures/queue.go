@@ -1,73 +1,63 @@
 package futures
 
-import "math"
+import (
+	"math"
+	"math/bits"
+)
 
-// queue holds the next failure of every part and finds the earliest. Entries that a later draw has overtaken stay in the heap until they come up.
+// queue holds the next failure of every part and finds the earliest: the parts that fail in each year stand in a set, of which the first that is not
+// empty is looked through. A date that is overtaken or taken back leaves its part in the old year's set until somebody comes by.
 type queue struct {
-	at      []float64 // by part
-	horizon float64   // what fails later is not queued
-	heap    []due
-}
-
-type due struct {
-	year float64
-	part int32
+	at    []float64 // by part
+	dated set       // parts that have a date
+	years []set     // within the horizon
+	year  int       // nothing is due before it
 }
 
 func newQueue(parts int, horizon float64) queue {
-	return queue{at: make([]float64, parts), horizon: horizon}
+	q := queue{at: make([]float64, parts), dated: newSet(parts), years: make([]set, int(math.Ceil(horizon)))}
+	for y := range q.years {
+		q.years[y] = newSet(parts)
+	}
+	return q
 }
 
-func (q *queue) clear() { q.heap = q.heap[:0] }
-
-// set gives a part another time to fail.
-func (q *queue) set(part int, year float64) {
-	q.at[part] = year
-	if !(year < q.horizon) {
-		return
+func (q *queue) clear() {
+	clear(q.dated)
+	for _, s := range q.years {
+		clear(s)
 	}
-	q.heap = append(q.heap, due{year, int32(part)})
-	for i := len(q.heap) - 1; i > 0; {
-		up := (i - 1) / 2
-		if !before(q.heap[i], q.heap[up]) {
-			return
-		}
-		q.heap[i], q.heap[up] = q.heap[up], q.heap[i]
-		i = up
+	q.year = 0
+}
+
+// set dates the next failure of a part. One that is not wanted as an event is dated all the same, for who asks.
+func (q *queue) set(part int, at float64, wanted bool) {
+	q.at[part] = at
+	q.dated.add(part)
+	if wanted && at < float64(len(q.years)) {
+		y := int(at)
+		q.years[y].add(part)
+		q.year = min(q.year, y)
 	}
 }
 
 // first is the part that fails first, and when; infinite where none does within the horizon.
-func (q *queue) first() (int, float64) {
-	for len(q.heap) > 0 {
-		top := q.heap[0]
-		if q.at[top.part] == top.year {
-			return int(top.part), top.year
+func (q *queue) first() (part int, at float64) {
+	for ; q.year < len(q.years); q.year++ {
+		part, at = -1, math.Inf(1)
+		year := q.years[q.year]
+		for i := range year {
+			year[i] &= q.dated[i]
+			for w := year[i]; w != 0; w &= w - 1 {
+				p := i<<6 + bits.TrailingZeros64(w)
+				if t := q.at[p]; t < at && int(t) == q.year {
+					part, at = p, t
+				}
+			}
 		}
-		q.drop()
+		if part >= 0 {
+			return part, at
+		}
 	}
 	return -1, math.Inf(1)
 }
-
-// drop takes the first entry off the heap.
-func (q *queue) drop() {
-	last := len(q.heap) - 1
-	q.heap[0] = q.heap[last]
-	q.heap = q.heap[:last]
-	for i := 0; ; {
-		least := i
-		for c := 2*i + 1; c <= 2*i+2 && c < last; c++ {
-			if before(q.heap[c], q.heap[least]) {
-				least = c
-			}
-		}
-		if least == i {
-			return
-		}
-		q.heap[i], q.heap[least] = q.heap[least], q.heap[i]
-		i = least
-	}
-}
-
-// before orders by year, and parts that fail together by their place in the model.
-func before(a, b due) bool { return a.year < b.year || a.year == b.year && a.part < b.part }

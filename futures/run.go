@@ -35,6 +35,7 @@ func Run(ctx context.Context, m *Model, p *Plan, o Options) ([]Outcome, error) {
 // fill runs futures into out, with one group of variables redrawn, and returns how many it ran.
 func fill(ctx context.Context, m *Model, p *Plan, o Options, redraw group, out []Outcome) (int, error) {
 	v := variablesOf(m)
+	t := newTerms(m, p, &v, false)
 	cores := o.Cores
 	if cores <= 0 {
 		cores = runtime.GOMAXPROCS(0)
@@ -44,7 +45,7 @@ func fill(ctx context.Context, m *Model, p *Plan, o Options, redraw group, out [
 		if o.Error > 0 {
 			upto = min(done+16*block, len(out))
 		}
-		if err := part(ctx, m, p, v, o, redraw, out, done, upto, cores); err != nil {
+		if err := part(ctx, m, p, &v, t, o, redraw, out, done, upto, cores); err != nil {
 			return done, err
 		}
 		done = upto
@@ -55,14 +56,16 @@ func fill(ctx context.Context, m *Model, p *Plan, o Options, redraw group, out [
 	return len(out), nil
 }
 
-func part(ctx context.Context, m *Model, p *Plan, v variables, o Options, redraw group, out []Outcome, from, upto, cores int) error {
+func part(ctx context.Context, m *Model, p *Plan, v *variables, t *terms, o Options, redraw group, out []Outcome, from, upto, cores int) error {
 	var at, done atomic.Int64
 	at.Store(int64(from))
 	done.Store(int64(from))
 	var wg sync.WaitGroup
 	for range cores {
 		wg.Go(func() {
-			r := newRunner(m, p, v)
+			r := newRunner(m, p, v, t)
+			r.s = newStream(o.Seed, 0)
+			r.s.redraw = redraw
 			for ctx.Err() == nil {
 				start := int(at.Add(block)) - block
 				if start >= upto {
@@ -70,8 +73,7 @@ func part(ctx context.Context, m *Model, p *Plan, v variables, o Options, redraw
 				}
 				end := min(start+block, upto)
 				for i := start; i < end; i++ {
-					r.s = newStream(o.Seed, i)
-					r.s.redraw, r.s.other = redraw, uint32(i)|1<<31
+					r.s.future, r.s.other = uint64(i), uint64(i)|1<<63
 					out[i] = r.run()
 				}
 				if o.Progress != nil {

@@ -12,7 +12,8 @@ func Story(m *Model, p *Plan, seed uint64, future int) ([]Event, Outcome, error)
 	if err := m.Valid(); err != nil {
 		return nil, Outcome{}, err
 	}
-	r := newRunner(m, p, variablesOf(m))
+	v := variablesOf(m)
+	r := newRunner(m, p, &v, newTerms(m, p, &v, true))
 	r.s = newStream(seed, future)
 	events := []Event{}
 	r.tell = func(year float64, words string, part int) { events = append(events, Event{year, words, part}) }

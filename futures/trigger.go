@@ -1,7 +1,6 @@
 package futures
 
-// gaugeDraw numbers the draws of plates that the model does without, out of the way of those of its parts.
-const gaugeDraw = 1 << 14
+import "math/bits"
 
 // triggers looks at what the dry dock shows and lights what was agreed.
 func (r *runner) triggers(at float64, o *Outcome, first bool) (money, days float64) {
@@ -15,7 +14,9 @@ func (r *runner) triggers(at float64, o *Outcome, first bool) (money, days float
 		if first {
 			o.Fired |= 1 << min(i, 31)
 		}
-		r.say(at, "trigger: "+t.Name, -1)
+		if r.tell != nil {
+			r.say(at, "trigger: "+t.Name, -1)
+		}
 	}
 	return money, days
 }
@@ -27,32 +28,38 @@ func (r *runner) lit(i int, at float64, first bool) bool {
 		if !first {
 			return false // what the first docking renewed is not gauged against the old limit again
 		}
-		thin, spare := r.thin(t, at)
+		thin, spare := r.thin(i, at)
 		if t.Mean {
 			return spare >= 0
 		}
 		return t.Worse && thin >= t.Least || !t.Worse && thin <= t.Least
 	}
-	n := 0
-	for _, p := range r.terms.found[i] {
-		if r.wet[p] || r.fails.at[p] < at+1 {
-			n++
-		}
-	}
+	n := r.past(r.t.found[i], at+1)
 	return t.Worse && n >= t.Count || !t.Worse && n <= t.Count
 }
 
-// thin is the weight of the plates of a trigger that are under their limits in year at, and the sum of what all have over theirs.
-func (r *runner) thin(t *Trigger, at float64) (sum, spare float64) {
-	for i := range t.Gauges {
-		g := &t.Gauges[i]
-		v := gaugeDraw + g.Draw
-		if g.Part >= 0 {
-			v = g.Part
+// past counts the parts of a set that are patched, failed, or fail before year at.
+func (r *runner) past(of set, at float64) (n int) {
+	for i, w := range of {
+		n += bits.OnesCount64(w & r.wet[i])
+		for w &= r.fails.dated[i] &^ r.wet[i]; w != 0; w &= w - 1 {
+			if r.fails.at[i<<6+bits.TrailingZeros64(w)] < at {
+				n++
+			}
 		}
-		_, u := r.s.uniforms(r.vars.plates, v, 2)
-		zone := &r.m.Zones[g.Zone]
-		over := g.Thickness + g.SD*normal(u) - worn(at, r.rate[g.Zone]*g.Factor, zone.Bare, r.dead[g.Zone], r.mend[g.Zone]) - g.Limit
+	}
+	return n
+}
+
+// thin is the weight of the plates of a trigger that are under their limits in year at, and the sum of what all have over theirs.
+func (r *runner) thin(trigger int, at float64) (sum, spare float64) {
+	for z := range r.gone {
+		r.gone[z] = worn(at, r.rate[z], r.m.Zones[z].Bare, r.dead[z], r.mend[z])
+	}
+	gauges := r.plan.Triggers[trigger].Gauges
+	for i, place := range r.t.gauges[trigger] {
+		g := &gauges[i]
+		over := g.Thickness + g.SD*r.score[place] - r.gone[g.Zone]*g.Factor - g.Limit
 		spare += over
 		if over < 0 {
 			sum += g.Weight

@@ -100,49 +100,69 @@ func cmp(a, b float64) int {
 
 // seen is what a look would show in each future: a standard normal score of what it looks at, higher where that is worse, blurred.
 func seen(m *Model, v variables, g group, l Look, n int, o Options) []float64 {
+	t := newTerms(m, &Plan{}, &v, true)
+	weights := make([]float64, len(m.Parts))
+	for p := range m.Parts {
+		if l.Parts == nil || slices.Contains(l.Parts, p) {
+			weights[p] = max(m.Parts[p].Flow, 1e-9) // told all the same where none lets water in
+		}
+	}
 	x := make([]float64, o.Futures)
+	s := newStream(o.Seed, 0)
 	for i := range x {
-		s := newStream(o.Seed, i)
-		x[i] = score(m, v, g, l.Parts, &s)
+		s.future = uint64(i)
+		x[i] = t.score(m, &v, g, weights, &s)
 		if l.Noise > 0 {
-			u, _ := s.uniforms(noGroup, n, 1<<22)
-			x[i] += l.Noise * normal(u)
+			w, _, _, _ := s.draw(noGroup, useLook, n, 0)
+			x[i] += l.Noise * normal(w)
 		}
 	}
 	return x
 }
 
-// score is the mean of the draws of the parts looked at, each weighed by the water that it would let in.
-func score(m *Model, v variables, g group, parts []int, s *stream) float64 {
+// score is the mean of the draws of the parts looked at, each weighed by the water that it would let in, or of what else the group is of.
+func (t *terms) score(m *Model, v *variables, g group, weights []float64, s *stream) float64 {
 	sum, n := 0.0, 0.0
 	add := func(x, weight float64) {
 		sum += weight * x
 		n += weight * weight
 	}
-	for p := range m.Parts {
-		if v.part[p] != g || parts != nil && !slices.Contains(parts, p) {
+	var w eight
+	for i := range t.rows {
+		row := &t.rows[i]
+		if row.group != g {
 			continue
 		}
-		weight := m.Parts[p].Flow
-		if weight <= 0 {
-			weight = 1e-9 // told all the same where none lets water in
+		s.row(&w, g, useFirst, row.v, row.n)
+		for k, p := range row.part {
+			switch {
+			case p < 0:
+			case m.Parts[p].Wastage != nil:
+				add(-normal(w[k]), weights[p]) // thicker is better
+			default:
+				add(normal(w[k]), weights[p])
+			}
 		}
-		u, w := s.uniforms(g, p, 2)
-		if m.Parts[p].Wastage != nil {
-			add(-normal(w), weight) // thicker is better
-			continue
-		}
-		add(normal(u), weight)
 	}
-	for z := range m.Zones {
-		if v.zone[z] == g {
-			u, _ := s.uniforms(g, z, 0)
-			add(normal(u), 1)
+	for z := range v.zone {
+		rate, _, notice, _ := s.draw(g, useZone, z, 0)
+		switch g {
+		case v.zone[z]:
+			add(normal(rate), 1)
+		case v.watch:
+			add(-normal(notice), 1)
 		}
+	}
+	switch g {
+	case v.price:
+		shared, _, _, _ := s.draw(g, useBill, 0, 0)
+		add(normal(shared), 1)
+	case v.giving:
+		pace, _, _, _ := s.draw(g, useGiving, 0, 0)
+		add(-normal(pace), 1)
 	}
 	if n == 0 {
-		u, _ := s.uniforms(g, 0, 0)
-		return normal(u)
+		return 0 // nothing of it can be looked at
 	}
 	return sum / math.Sqrt(n)
 }

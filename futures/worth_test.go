@@ -14,7 +14,7 @@ func TestGainIsThePreposteriorClosedForm(t *testing.T) {
 		x, burden := make([]float64, n), [][]float64{make([]float64, n), make([]float64, n)}
 		for i := range n {
 			s := newStream(11, i)
-			u, v := s.uniforms(0, 0, 0)
+			u, v, _, _ := s.draw(0, useLook, 0, 0)
 			truth := normal(u)
 			burden[1][i] = k * truth
 			x[i] = truth + noise*normal(v)
