@@ -3,7 +3,7 @@ package futures
 import "math"
 
 // sleep is the lives that outlast the next planned docking by a year (triggers look that far), and so need no date yet: most do, most are renewed there,
-// and a date costs two logarithms and a power. What the docking leaves as it was is looked at again, and so is everything when the docking moves. The date
+// and a date costs two tables. What the docking leaves as it was is looked at again, and so is everything when the docking moves. The date
 // comes from the same draw, so that sleeping changes no future.
 type sleep struct {
 	parts set

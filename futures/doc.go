@@ -5,7 +5,7 @@
 // an emergency or is lost; the planned docking comes when the date, the window and the money allow, renews what its scope covers, and the next one
 // follows. Plans are compared on the same futures, so that their differences are sharp.
 //
-// Every draw comes from a counter-based generator (Philox 4x32-10) addressed by seed, future, variable and use. A future is therefore the same to the
+// Every draw comes from a counter-based generator (Philox 4x64-10) addressed by seed, future, use and variable. A future is therefore the same to the
 // bit whichever core runs it and in whatever order, and one variable can be redrawn while all others stay, which is how the package tells what drives
 // the answer.
 //

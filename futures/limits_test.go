@@ -187,3 +187,34 @@ func BenchmarkHundredThousandFutures(b *testing.B) {
 		}
 	}
 }
+
+// Identity: every part has a draw of its own, so that parts of a group fail independently: the chance that none of many has failed is the product.
+func TestPartsOfAGroupFailIndependently(t *testing.T) {
+	m := &Model{Years: 1, Spaces: []Space{{Shore: 1}}}
+	for i := range 27 { // rows of eight, and some over
+		m.Parts = append(m.Parts, leaky(Weibull{1, 20 + float64(i), 0}))
+	}
+	hazard := 0.0
+	for i := range m.Parts {
+		hazard += 1 / m.Parts[i].Life.Scale
+	}
+	v := variablesOf(m)
+	seats := map[[3]int]int{}
+	for _, w := range newTerms(m, &Plan{Dock: -1}, &v, false).rows {
+		for k, p := range w.part {
+			if at := [3]int{w.v, w.n, k}; p >= 0 {
+				if q, taken := seats[at]; taken {
+					t.Errorf("parts %d and %d share a draw", q, p)
+				}
+				seats[at] = p
+			}
+		}
+	}
+	if len(seats) != len(m.Parts) {
+		t.Errorf("%d of %d parts have a draw", len(seats), len(m.Parts))
+	}
+	got := Summarise(m, &Plan{}, outcomes(t, m, &Plan{Dock: -1}, 200_000)).Water[0]
+	if want := -math.Expm1(-hazard); math.Abs(got.P-want) > 4*got.SE {
+		t.Errorf("some water in a year: %.5f +- %.5f, the closed form says %.5f", got.P, got.SE, want)
+	}
+}

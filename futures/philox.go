@@ -89,7 +89,8 @@ func (s *stream) draw(g group, u use, v, n int) (w0, w1, w2, w3 uint64) {
 	return philox(future, uint64(u), uint64(v), uint64(n), s.key)
 }
 
-// eight are the draws of a row: half a word each, with the middle of what the other half could be.
+// eight are the draws of a row: half a word each, the other filled with the middle of what it could be. A chance is
+// told apart to 2e-10.
 type eight [8]uint64
 
 func (s *stream) row(w *eight, g group, u use, v, n int) {

@@ -2,8 +2,8 @@ package futures
 
 import "math"
 
-// Half of what is left of a future's time would go into logarithms and powers. These are within 1e-13 of math's, at a third of the time: a table takes
-// the argument so near to 1 (or 0) that a short series does the rest.
+// The logarithm and the exponential here are within 1e-13 of math's, at half the time: a table takes the argument so near to 1 (or 0) that a short series
+// does the rest.
 
 const (
 	lnCells  = 128

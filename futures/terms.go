@@ -11,7 +11,7 @@ type terms struct {
 	prices      []float64 // by quarter of a year from now: prices against today's
 	parts       []fitting // by part
 	guard       []*life   // by zone: its protection
-	rows        []row     // first lives
+	rows        []row     // parts whose lives are drawn together
 	outlast     [][]eight // by whole years, by row: the last words whose renewed lives outlast them
 	plates      []row     // plates that are only read, by the places their scores take
 	scores      int       // places of scores: a part's own, then those of plates that are only read
@@ -19,8 +19,8 @@ type terms struct {
 	found       []set     // by trigger: the parts it counts
 	works       []price   // by work
 	grow        bool      // some work grows
-	fixed       triangle  // prices that every docking has
-	away        triangle  //
+	fixed       triangle  // what every docking costs
+	away        triangle  // days away in an emergency
 	lump        triangle  // a large gift
 	common, own float64   // weights of what prices share and of what each has of its own
 
@@ -76,7 +76,7 @@ func newTerms(m *Model, p *Plan, v *variables, story bool) *terms {
 	t.fit(m, p, v, story)
 	t.readings(m, p, v)
 	t.line(m, v)
-	t.jobs(m, p)
+	t.jobs(m)
 	return t
 }
 
@@ -158,7 +158,7 @@ func seat(rows []row, g group, v, place, part int) []row {
 	i := slices.IndexFunc(rows, func(r row) bool { return r.group == g && r.n == place/8 })
 	if i < 0 {
 		i = len(rows)
-		rows = append(rows, row{g, v, place / 4, [8]int{-1, -1, -1, -1, -1, -1, -1, -1}})
+		rows = append(rows, row{g, v, place / 8, [8]int{-1, -1, -1, -1, -1, -1, -1, -1}})
 	}
 	rows[i].part[place%8] = part
 	return rows
@@ -194,7 +194,7 @@ func (t *terms) line(m *Model, v *variables) {
 }
 
 // jobs works out what each docking does: the planned one by how much of the scope is kept, the emergency by the part.
-func (t *terms) jobs(m *Model, p *Plan) {
+func (t *terms) jobs(m *Model) {
 	for keep := range len(t.scope) + 1 {
 		t.kept = append(t.kept, t.job(m, t.scope[:keep], -1))
 	}
