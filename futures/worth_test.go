@@ -35,7 +35,7 @@ func TestGainSaysWhatIsDoneInstead(t *testing.T) {
 	x, burden := make([]float64, n), [][]float64{make([]float64, n), make([]float64, n), make([]float64, n)}
 	for i := range n {
 		s := newStream(12, i)
-		u, _ := s.uniforms(0, 0, 0)
+		u, _, _, _ := s.draw(0, useLook, 0, 0)
 		if x[i] = normal(u); x[i] > 1 {
 			burden[0][i] = 3
 		} else {
