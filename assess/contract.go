@@ -478,15 +478,18 @@ func (c *inquiry) contractSays(p *ContractPart, in choice.ContractIn, signed flo
 		s = fmt.Sprintf("Sign %s now for %s", map[bool]string{true: "this one work", false: "these " + count(len(p.Sign), "work", "works")}[len(p.Sign) == 1], c.money(roughly3(signed)))
 	}
 	if in.Money != nil {
-		if hold := *in.Money - signed; hold > 0 {
+		switch hold := *in.Money - signed; {
+		case hold > 0:
 			s += "; hold " + c.money(roughly(hold)) + " until the hull is seen"
-		} else {
-			s += fmt.Sprintf("; nothing is left to hold: they cost %s more than there is", c.money(roughly(-hold)))
+		case hold > -0.005*signed:
+			s += "; nothing is left to hold"
+		default:
+			s += fmt.Sprintf("; nothing is left to hold: they cost %s more than there is, so agree with the yard before signing what it drops", c.money(roughly(-hold)))
 		}
 	}
 	p.Says = append(p.Says, s+".")
 	for _, r := range p.Rules[:min(len(p.Rules), 3)] {
-		p.Says = append(p.Says, r.Says+" ("+r.Share.Text+" of the futures, "+r.Worth.Label+" "+r.Worth.Text+").")
+		p.Says = append(p.Says, r.Says+" ("+r.Share.Text+" of the futures, "+r.Worth.Label+" "+c.money(roughly3(*r.Worth.Value))+").")
 	}
 	if len(p.Rules) == 0 {
 		p.Says = append(p.Says, "Nothing that may be found changes what is worth doing with this money.")

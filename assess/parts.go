@@ -3,6 +3,7 @@ package assess
 import (
 	"cmp"
 	"math"
+	"strings"
 
 	"oakum/dossier"
 	"oakum/field"
@@ -230,11 +231,19 @@ func (c *inquiry) repairParts() []lifePart {
 		expires := expiryOf(b.Expires, b.Fitted)
 		life, _ := b.Fitted.YearsUntil(expires)
 		law := c.outlived(max(life*2, 1), 3, age) // half of doublers leak at an edge by twice the age they are reckoned good for; from memory
-		p := lifePart{kind: "doubler", id: e.ID, name: "doubler " + b.Name, place: b.Place.String(), space: cmp.Or(b.Space, c.spaceAt(c.locator().Locate(b.Place))), group: "doublers", law: law, due: c.dueOf(law), worry: 1}
+		p := lifePart{kind: "doubler", id: e.ID, name: kindBefore("doubler", b.Name), place: b.Place.String(), space: cmp.Or(b.Space, c.spaceAt(c.locator().Locate(b.Place))), group: "doublers", law: law, due: c.dueOf(law), worry: 1}
 		p.flow, p.flowFigure = c.areaFlow("doubler", e.ID, b.Name, math.Pi/4*firstHole*firstHole, c.locator().Locate(b.Place))
 		list = append(list, p)
 	}
 	return list
+}
+
+// kindBefore names a part by its kind and its own name, once where that says the kind.
+func kindBefore(kind, name string) string {
+	if strings.Contains(strings.ToLower(name), kind) {
+		return name
+	}
+	return kind + " " + name
 }
 
 func (c *inquiry) anodeParts(s StandingPage) []lifePart {

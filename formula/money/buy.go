@@ -72,14 +72,14 @@ func without(list, gone []string) []string {
 // words says in plain words what a gift does.
 func (out *SignOut) words(in SignIn, n NextGift) string {
 	if n.Buys <= 0 && out.Own < 0 {
-		return fmt.Sprintf("%.0f more goes to what is already owed", n.Sum)
+		return digits(n.Sum) + " more goes to what is already owed"
 	}
 	var does []string
 	switch {
 	case n.Buys > n.Sum*1.001:
-		does = append(does, fmt.Sprintf("becomes %.0f with the grants", n.Buys))
+		does = append(does, "becomes "+digits(n.Buys)+" with the grants")
 	case n.Buys < n.Sum*0.999:
-		does = append(does, fmt.Sprintf("lets %.0f more be signed for today while the rest waits for cash", n.Buys))
+		does = append(does, "lets "+digits(n.Buys)+" more be signed for today while the rest waits for cash")
 	}
 	switch {
 	case len(n.Adds) > 0 && len(n.Drops) > 0:
@@ -98,7 +98,7 @@ func (out *SignOut) words(in SignIn, n NextGift) string {
 	if does == nil {
 		does = []string{"adds no work yet"}
 	}
-	return fmt.Sprintf("%.0f more ", n.Sum) + strings.Join(does, " and ")
+	return digits(n.Sum) + " more " + strings.Join(does, " and ")
 }
 
 func monthsOf(n int) string {

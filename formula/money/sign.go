@@ -208,14 +208,17 @@ func (out *SignOut) late(in SignIn) string {
 	what := ""
 	switch {
 	case in.Late > 0 && grants > 0:
-		what = fmt.Sprintf("%.0f, of grants paid in arrears and of pledges that fall due later, comes only after the bills", late)
+		what = fmt.Sprintf("%s, of grants paid in arrears and of pledges that fall due later, comes only after the bills", digits(late))
 	case in.Late > 0:
-		what = fmt.Sprintf("%.0f of the pledges falls due only after the bills", late)
+		what = fmt.Sprintf("%s of the pledges falls due only after the bills", digits(late))
 	default:
-		what = fmt.Sprintf("%.0f of the grants comes only after the bills", late)
+		what = fmt.Sprintf("%s of the grants comes only after the bills", digits(late))
 	}
 	return what + ": without a loan to bridge it the cash allows less than the promises"
 }
+
+// digits is a sum without its currency, which a formula does not know.
+func digits(x float64) string { return quantity.FormatShort(x, "money", 0) }
 
 func signSteps(in SignIn, out SignOut) []calc.Step {
 	steps := []calc.Step{

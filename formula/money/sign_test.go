@@ -171,7 +171,7 @@ func TestSignBuys(t *testing.T) {
 	if fmt.Sprint(out.Chosen) != "[hull glands]" || fmt.Sprint(out.Next[2].Adds) != "[deck]" || len(out.Next[0].Adds) != 0 || len(out.Ladder) == 0 {
 		t.Errorf("%v, next %+v", out.Chosen, out.Next)
 	}
-	if out.Next[2].Text != "100000 more pays for deck" {
+	if out.Next[2].Text != "100 000 more pays for deck" {
 		t.Errorf("%q", out.Next[2].Text)
 	}
 }
@@ -211,9 +211,9 @@ func ExampleSign() {
 // The warning names what is late: pledges that fall due after the bills are not grants.
 func TestLatenessIsNamed(t *testing.T) {
 	for want, in := range map[string]SignIn{
-		"40000 of the pledges falls due only after the bills":                                             {InHand: 100000, Pledges: 40000, Late: 40000},
-		"50000 of the grants comes only after the bills":                                                  {InHand: 100000, Grants: []OpenGrant{{Name: "g", Cap: 50000, Match: 1, Arrears: true, Claims: 1}}},
-		"90000, of grants paid in arrears and of pledges that fall due later, comes only after the bills": {InHand: 100000, Pledges: 40000, Late: 40000, Grants: []OpenGrant{{Name: "g", Cap: 50000, Match: 1, Arrears: true, Claims: 1}}},
+		"40 000 of the pledges falls due only after the bills":                                             {InHand: 100000, Pledges: 40000, Late: 40000},
+		"50 000 of the grants comes only after the bills":                                                  {InHand: 100000, Grants: []OpenGrant{{Name: "g", Cap: 50000, Match: 1, Arrears: true, Claims: 1}}},
+		"90 000, of grants paid in arrears and of pledges that fall due later, comes only after the bills": {InHand: 100000, Pledges: 40000, Late: 40000, Grants: []OpenGrant{{Name: "g", Cap: 50000, Match: 1, Arrears: true, Claims: 1}}},
 	} {
 		in.Horizon, in.Sure, in.Reserve = 15, 0.8, 1000
 		out, err := Sign.Fn(in)
