@@ -4,4 +4,4 @@ package tow
 import "oakum/calc"
 
 // Methods lists the subject's methods.
-func Methods() []calc.Method { return []calc.Method{Resistance, Pull, Moored} }
+func Methods() []calc.Method { return []calc.Method{Resistance, Pull, Weather, Moored} }
