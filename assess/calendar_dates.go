@@ -19,6 +19,11 @@ func (c *inquiry) calendarTerms(yards []*yardDate) []Figure {
 	list := []Figure{}
 	seen := map[string]bool{}
 	for _, y := range yards {
+		if y.weather != nil {
+			f := y.weather.Chance
+			f.Label = "chance that the sea lets her go to " + y.name
+			list = append(list, f)
+		}
 		if seen[y.dock.ID] {
 			continue
 		}

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"oakum/dossier"
 	"oakum/formula/network"
@@ -134,6 +135,9 @@ func (c *inquiry) towLane(p *CalendarPage, l *Lane, y *yardDate) {
 	l.Says = monthsOfTow(y.out.months)
 	if y.out.limits != "" {
 		l.Says += "; on the day: " + y.out.limits + " at most"
+	}
+	if y.weather != nil {
+		l.Says += ". " + strings.TrimSuffix(y.weather.Says, ".")
 	}
 	from, to := p.ends()
 	l.runs(p, from, to, func(d quantity.Date) bool {

@@ -29,6 +29,7 @@ type yardDate struct {
 	sill, berth   *waterDays
 	signed, there bool
 	before        beforeTow
+	weather       *WeatherRow // of the tow there; nil where no tow is entered
 	missing       []Notice
 }
 
@@ -81,8 +82,24 @@ func (c *inquiry) yardDate(b *Brief, e dossier.Entry[plan.DockWindow]) *yardDate
 	} else if len(y.out.seasons) == 0 {
 		y.lacks("Nobody has entered in which months she may be towed to "+y.dock.Body.Name+".", "Enter the season of the tow, as 4 to 9.", "tow", y.out.id)
 	}
+	c.yardWeather(y)
 	c.yardWater(b, y)
 	return y
+}
+
+// yardWeather is how often the sea lets her go on the days on which she might leave.
+func (c *inquiry) yardWeather(y *yardDate) {
+	e, ok := dossier.Find[plan.Tow](c.d, y.out.id)
+	if !ok || y.there {
+		return
+	}
+	from, to := y.span(c.day)
+	days, _ := from.DaysUntil(to)
+	w := c.towWeather(e, e.ID+"-"+y.e.ID, from, float64(days+1)*secondsADay)
+	y.weather = &w
+	if w.Wait.Value == nil {
+		y.lacks(w.Says, "Enter a wave table of the way for those months, and the wave limit of the tow.", "wave_table", "")
+	}
 }
 
 func (y *yardDate) lacks(what, do, kind, id string) {

@@ -33,6 +33,8 @@ type TowRow struct {
 	UnderWay Figure `json:"under_way"` // least water under her on the way
 	Limits   string `json:"limits"`
 	Refuge   string `json:"refuge"`
+
+	Weather WeatherRow `json:"weather"` // how often the sea lets her go
 }
 
 // ReadyRow is one line of the readiness lists.
@@ -59,7 +61,7 @@ func (c *inquiry) tows(s *afloatState) []TowRow {
 
 func (c *inquiry) towRow(e dossier.Entry[plan.Tow], s *afloatState) TowRow {
 	b := e.Body
-	row := TowRow{ID: e.ID, Kind: "tow", Name: b.Name, Date: b.Date.String(), Route: b.Route, Tug: b.Tug, Verdict: "not known", Refuge: b.Refuge}
+	row := TowRow{ID: e.ID, Kind: "tow", Name: b.Name, Date: b.Date.String(), Route: b.Route, Tug: b.Tug, Verdict: "not known", Refuge: b.Refuge, Weather: c.weatherOfTow(e)}
 	row.Limits = limitsOf(b)
 	for key, f := range map[string]*Figure{"total": &row.Total, "without": &row.Without, "share": &row.Share, "pull": &row.Pull, "pull_off": &row.PullOff, "hold": &row.Hold, "line": &row.Line, "fastest": &row.Fastest, "under_way": &row.UnderWay} {
 		*f = unknown(key, strings.ReplaceAll(key, "_", " "), "not worked")

@@ -36,6 +36,7 @@ var kinds = []Kind{
 	kind[ship.Pump]("ship", "pump", "pump", "pumps", "pumps.csv", "A pump that can take water out of a space."),
 	kind[ship.Alarm]("ship", "alarm", "alarm", "alarms", "alarms.csv", "An alarm and who it reaches."),
 	kind[ship.Berth]("ship", "berth", "berth", "berths", "berths.csv", "Where she lies."),
+	kind[ship.WaveTable]("ship", "wave_table", "wave table", "wave tables", "wave-tables.csv", "How high the sea runs at a place on the way of a tow, in some months."),
 	kind[ship.Tide]("ship", "tide", "tide", "tides", "tides.csv", "What is known of the tide at a place."),
 	kind[ship.Hazard]("ship", "hazard", "hazard", "hazards", "hazards.csv", "A harmful material on board."),
 	kind[ship.Document]("ship", "document", "document", "documents", "documents.csv", "A plan, report or letter, held or missing."),

@@ -26,6 +26,9 @@ type Tow struct {
 	Riders      *int          `key:"riding_crew" label:"riding crew" min:"0" max:"50"`
 	LeadTime    *float64      `key:"lead_time" unit:"d" label:"days of notice" min:"0" max:"365"`
 	Season      string        `key:"season" label:"months it can be done" help:"4 to 9" optional:"yes"`
+	Seas        []string      `key:"seas" label:"wave tables of the way" of:"wave_table" help:"for each time of the year one" optional:"yes"`
+	Calm        *float64      `key:"calm" unit:"h" label:"hours of calm wanted" help:"left out: twice the passage, a margin as long again being common practice" over:"0" max:"1000"`
+	Booked      *float64      `key:"booked" unit:"d" label:"days within which she must leave" help:"that the tug is booked for; left out: the days that the dock's window leaves" over:"0" max:"1000"`
 	Certificate string        `key:"certificate" label:"tow certificate" of:"document" optional:"yes"`
 	Notes       string        `key:"notes" label:"notes" optional:"yes"`
 }

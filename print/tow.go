@@ -39,7 +39,8 @@ func pulls(d *page.Document, b *assess.Brief, r *references) {
 	for _, t := range b.Docking.Tows {
 		d.Heading(words(", ", t.Name, t.Date) + ": " + t.Verdict)
 		d.Text(sentences(t.Reason, words(": ", "Limits", t.Limits), words(": ", "Places of refuge", t.Refuge)))
-		r.figures(d, said(t.Total, t.Without, t.Share, t.Pull, t.PullOff, t.Hold, t.Line, t.Fastest, t.UnderWay))
+		d.Text(t.Weather.Says)
+		r.figures(d, said(t.Total, t.Without, t.Share, t.Pull, t.PullOff, t.Hold, t.Line, t.Fastest, t.UnderWay, t.Weather.Below, t.Weather.Calm, t.Weather.Wait, t.Weather.Chance))
 	}
 }
 

@@ -29,12 +29,19 @@ func corranDocks(v *vessel) error {
 		window-autumn | dock-skellby | 2027-09-14 | 2027-10-10 | 14 | 7 | 2027-04-30 | 15000 | 0.85 | offered | springs of 17 September and 1 October; the season's end is lost
 		window-orrin | dock-orrin | 2027-10-18 | 2027-12-17 | 45 | 30 | 2027-06-30 | 40000 | 0.7 | offered | by open water after the tow season's end
 	`, invent.Values{"mark": "board"})
+	v.Table("wave_table", `
+		id | name | months | waves | over | years | notes
+		waves-venn-spring | Mouth of the Venn | 3 to 5 | 0.3;0.5;0.7;1;1.5 | 55;30;15;5;0.8 | 12 | the harbour's buoy
+		waves-venn-autumn | Mouth of the Venn | 9 to 11 | 0.3;0.5;0.7;1;1.5 | 62;38;21;8;1.6 | 12 | the harbour's buoy
+		waves-head-summer | Off Harl Head | 5 to 8 | 0.5;1;1.5;2;3 | 80;45;21;9;1.5 | 20 | a hindcast
+		waves-head-autumn | Off Harl Head | 9 to 11 | 0.5;1;1.5;2;3;4 | 95;78;55;36;13;4 | 20 | a hindcast
+	`, invent.Values{"mark": "public", "basis": "documented", "basis_note": "table of the harbour office"})
 	v.Table("tow", `
-		id | name | dock | way | date | route | distance | speed | current | wind | wave | depth | front_area | side_area | tug | bollard_pull | weakest_link | price | insurance | refuge | riding_crew | lead_time | season | notes
-		tow-skellby | To Skellby | dock-skellby | to the dock | 2027-04-08 | down the Venn and up the Skell on one tide | 11 | 4 | 0.8 | 20 | 0.7 | 6.8 | 185 | 890 | two harbour tugs | 28 | 22 | 31000 | 14000 | lay-by at Harl Roads | 8 | 14 | 3 to 10 |
-		tow-skellby-home | Home from Skellby | dock-skellby | from the dock | 2027-04-23 | up the Venn on one tide | 11 | 4 | 0.8 | 20 | 0.7 | 6.8 | 185 | 890 | two harbour tugs | 28 | 22 | 31000 | 9000 | lay-by at Harl Roads | 8 | 14 | 3 to 10 |
-		tow-orrin | To Orrin Haven | dock-orrin | to the dock | 2027-10-16 | by open water round Harl Head | 74 | 5 | 1 | 18 | 1.5 | 22 | 185 | 890 | sea-going tug and a harbour tug | 45 | 30 | 96000 | 48000 | the Roads; Ness Bay in winds from the north | 0 | 30 | 5 to 9 | asked for outside the season
-		tow-orrin-home | Home from Orrin Haven | dock-orrin | from the dock | 2028-05-06 | by open water round Harl Head | 74 | 5 | 1 | 18 | 1.5 | 22 | 185 | 890 | sea-going tug and a harbour tug | 45 | 30 | 96000 | 40000 | the Roads; Ness Bay in winds from the north | 0 | 30 | 5 to 9 | lies at Orrin until May
+		id | name | dock | way | date | route | distance | speed | current | wind | wave | depth | front_area | side_area | tug | bollard_pull | weakest_link | price | insurance | refuge | riding_crew | lead_time | season | seas | notes
+		tow-skellby | To Skellby | dock-skellby | to the dock | 2027-04-08 | down the Venn and up the Skell on one tide | 11 | 4 | 0.8 | 20 | 0.7 | 6.8 | 185 | 890 | two harbour tugs | 28 | 22 | 31000 | 14000 | lay-by at Harl Roads | 8 | 14 | 3 to 10 | waves-venn-spring;waves-venn-autumn |
+		tow-skellby-home | Home from Skellby | dock-skellby | from the dock | 2027-04-23 | up the Venn on one tide | 11 | 4 | 0.8 | 20 | 0.7 | 6.8 | 185 | 890 | two harbour tugs | 28 | 22 | 31000 | 9000 | lay-by at Harl Roads | 8 | 14 | 3 to 10 | waves-venn-spring;waves-venn-autumn |
+		tow-orrin | To Orrin Haven | dock-orrin | to the dock | 2027-10-16 | by open water round Harl Head | 74 | 5 | 1 | 18 | 1.5 | 22 | 185 | 890 | sea-going tug and a harbour tug | 45 | 30 | 96000 | 48000 | the Roads; Ness Bay in winds from the north | 0 | 30 | 5 to 9 | waves-head-summer;waves-head-autumn | asked for outside the season
+		tow-orrin-home | Home from Orrin Haven | dock-orrin | from the dock | 2028-05-06 | by open water round Harl Head | 74 | 5 | 1 | 18 | 1.5 | 22 | 185 | 890 | sea-going tug and a harbour tug | 45 | 30 | 96000 | 40000 | the Roads; Ness Bay in winds from the north | 0 | 30 | 5 to 9 | waves-head-summer;waves-head-autumn | lies at Orrin until May
 	`, invent.Values{"mark": "board"})
 	depths := invent.NewChance(seed, "depths")
 	for i, x := range []float64{0, 8, 16, 24, 32, 40, 48, 56, 64, 72, 80, 88} {

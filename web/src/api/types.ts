@@ -2798,6 +2798,7 @@ export interface components {
             tug: string;
             under_way: components["schemas"]["AssessFigure"];
             verdict: string;
+            weather: components["schemas"]["AssessWeatherRow"];
             without: components["schemas"]["AssessFigure"];
         };
         AssessTriggerRow: {
@@ -2892,6 +2893,13 @@ export interface components {
             year: number;
             /** Format: double */
             years: number;
+        };
+        AssessWeatherRow: {
+            below: components["schemas"]["AssessFigure"];
+            calm: components["schemas"]["AssessFigure"];
+            chance: components["schemas"]["AssessFigure"];
+            says: string;
+            wait: components["schemas"]["AssessFigure"];
         };
         AssessWeighedRow: {
             course: string;
