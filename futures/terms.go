@@ -1,6 +1,7 @@
 package futures
 
 import (
+	"encoding/binary"
 	"math"
 	"slices"
 )
@@ -195,30 +196,45 @@ func (t *terms) line(m *Model, v *variables) {
 
 // jobs works out what each docking does: the planned one by how much of the scope is kept, the emergency by the part.
 func (t *terms) jobs(m *Model) {
-	for keep := range len(t.scope) + 1 {
-		t.kept = append(t.kept, t.job(m, t.scope[:keep], -1))
+	covers := make([]set, len(m.Works))
+	for w := range m.Works {
+		covers[w] = setOf(len(m.Parts), m.Works[w].Parts)
 	}
+	for keep := range len(t.scope) + 1 {
+		t.kept = append(t.kept, t.job(m, covers, t.scope[:keep], -1))
+	}
+	same := map[string]job{} // parts that the same works renew share a job
 	for q := range m.Parts {
 		t.parts[q].stays = !t.kept[len(t.scope)].parts.has(q)
 		var works []int
+		var key []byte
+		covered := false
 		for _, w := range t.scope {
-			if m.Works[w].Must || slices.Contains(m.Works[w].Parts, q) {
-				works = append(works, w)
+			if m.Works[w].Must || covers[w].has(q) {
+				works, key = append(works, w), binary.AppendUvarint(key, uint64(w))
+				covered = covered || covers[w].has(q)
 			}
 		}
-		t.urgent = append(t.urgent, t.job(m, works, q))
+		if !covered {
+			t.urgent = append(t.urgent, t.job(m, covers, works, q))
+			continue
+		}
+		if _, ok := same[string(key)]; !ok {
+			same[string(key)] = t.job(m, covers, works, -1)
+		}
+		t.urgent = append(t.urgent, same[string(key)])
 	}
 }
 
 // job is a docking that does these works, and renews one part whatever they cover.
-func (t *terms) job(m *Model, works []int, part int) job {
+func (t *terms) job(m *Model, covers []set, works []int, part int) job {
 	j := job{works: works, parts: newSet(len(m.Parts)), whole: len(works) == len(t.scope)}
 	if part >= 0 {
 		j.parts.add(part)
 	}
 	for _, w := range works {
 		j.days += m.Works[w].Days
-		j.parts.join(setOf(len(m.Parts), m.Works[w].Parts))
+		j.parts.join(covers[w])
 	}
 	for i := range t.rows {
 		if t.rows[i].any(j.parts) {
