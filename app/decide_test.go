@@ -75,3 +75,26 @@ func TestWhatIsNoDecision(t *testing.T) {
 		}
 	}
 }
+
+// An amount in another currency than the ship's is refused by its field where it is entered, and nothing is written; in the ship's own it stands.
+func TestForeignMoneyIsRefused(t *testing.T) {
+	a := withMatter(t)
+	pledge := func(amount string) error {
+		body, typed, err := dossier.DecodeBody("pledge", []byte(`{"giver":"a friend","amount":"`+amount+`"}`))
+		if err != nil {
+			t.Fatal(err)
+		}
+		_, err = a.Put(context.Background(), keeper, "", dossier.Record{Head: dossier.Head{Kind: "pledge", Typed: typed}, Body: body})
+		return err
+	}
+	var refused *field.Error
+	if err := pledge("900 USD"); !errors.As(err, &refused) || refused.Field != "amount" || !strings.Contains(refused.Error(), `in EUR, the ship's money, not as "900 USD"`) {
+		t.Errorf("%v", err)
+	}
+	if d, _ := a.Dossier(); d.Count("pledge") != 0 {
+		t.Error("a refused pledge was written")
+	}
+	if err := pledge("900 EUR"); err != nil {
+		t.Error(err)
+	}
+}

@@ -5,6 +5,7 @@ import (
 	"fmt"
 
 	"oakum/dossier"
+	"oakum/field"
 )
 
 // Put writes records in one step. Version is the one each was made on, 0 for a new record; a new record without an ID gets one.
@@ -18,6 +19,9 @@ func (a *App) Put(ctx context.Context, who Who, what string, records ...dossier.
 		if err := who.MayWrite(k); err != nil {
 			return nil, err
 		}
+		if err := a.ownMoney(records[i]); err != nil {
+			return nil, err
+		}
 		if records[i].ID == "" {
 			records[i].ID = dossier.NewID()
 		}
@@ -27,6 +31,19 @@ func (a *App) Put(ctx context.Context, who Who, what string, records ...dossier.
 	}
 	w, err := a.write(ctx, Batch{By: who.Name, What: what, Records: records})
 	return w.Records, err
+}
+
+// ownMoney refuses an amount in another currency than the ship's. What comes by a folder or from a phone is taken as it is: the pages leave such an amount
+// out, and say so.
+func (a *App) ownMoney(r dossier.Record) error {
+	d, _ := a.Dossier()
+	own := dossier.Currency(d)
+	for _, f := range dossier.ForeignMoney(r, own) {
+		if !r.Withdrawn {
+			return field.Refuse(f.Key, "%s is wanted in %s, the ship's money, not as %q: enter it in %s, with the rate of exchange and its day in the notes", f.Label, own, f.Text, own)
+		}
+	}
+	return nil
 }
 
 // Bring writes the records of a folder in one step, each with the time and the name it brings.

@@ -21,6 +21,8 @@ type inquiry struct {
 	book *Book
 	memo *Memo
 
+	foreign []Notice // amounts in another currency than the ship's, left out of d
+
 	particulars      ship.Particulars
 	particularsHead  dossier.Head
 	particularsKnown bool
@@ -37,7 +39,8 @@ type inquiry struct {
 }
 
 func newCase(d *dossier.Dossier, p Plan, day quantity.Date) *inquiry {
-	c := &inquiry{d: d, plan: p, day: day, book: newBook()}
+	d, foreign := ownMoney(d)
+	c := &inquiry{d: d, plan: p, day: day, book: newBook(), foreign: foreign}
 	for _, e := range dossier.All[ship.Particulars](d) {
 		c.particulars, c.particularsHead, c.particularsKnown = e.Body, e.Head, true
 	}

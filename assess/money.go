@@ -59,6 +59,7 @@ func (c *inquiry) moneyPage(b *Brief) MoneyPage {
 	c.moneyHead(&p)
 	c.ranking(&p)
 	c.oneTable(&p)
+	p.Missing = append(p.Missing, c.foreign...)
 	c.inCurrency(&p)
 	return p
 }

@@ -2,6 +2,7 @@ package assess
 
 import (
 	"errors"
+	"slices"
 	"strings"
 	"testing"
 
@@ -26,6 +27,37 @@ func TestBadMoneyIsRefusedByItsField(t *testing.T) {
 		var refused *field.Error
 		if !errors.As(err, &refused) || refused.Field != w.field || !strings.Contains(refused.Error(), w.words) {
 			t.Errorf("%s %s: %v", w.kind, w.body, err)
+		}
+	}
+}
+
+// An amount in another currency is left out and named; the same amount in the ship's own counts. The record keeps what was typed.
+func TestForeignMoneyIsNotCounted(t *testing.T) {
+	for _, c := range []struct {
+		typed   string
+		pledged float64
+		told    bool
+	}{{"900 EUR", 900, false}, {"900", 900, false}, {"900 USD", 0, true}, {"£900", 0, true}} {
+		d := bad(t)
+		body, typed, err := dossier.DecodeBody("pledge", []byte(`{"giver":"a friend","promised":"2026-01-10","due":"2026-09-01","chance":1,"amount":"`+c.typed+`"}`))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if err := d.Put(dossier.Record{Head: dossier.Head{ID: "p", Kind: "pledge", Version: 1, Typed: typed}, Body: body}); err != nil {
+			t.Fatal(err)
+		}
+		b := brief(t, d, "2026-05-01")
+		if got := number(t, b.Money.Account, "pledges_open"); got != c.pledged {
+			t.Errorf("%s: pledged %v", c.typed, got)
+		}
+		told := slices.ContainsFunc(b.Money.Missing, func(n Notice) bool {
+			return n.ID == "p" && strings.Contains(n.What, "The pledge a friend has its amount as “"+c.typed+"”, and the ship's money is EUR: not counted")
+		})
+		if told != c.told {
+			t.Errorf("%s: %+v", c.typed, b.Money.Missing)
+		}
+		if r, _ := d.Get("p"); *r.Body.(*plan.Pledge).Amount != 900 {
+			t.Errorf("the record itself was changed")
 		}
 	}
 }

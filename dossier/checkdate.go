@@ -53,18 +53,8 @@ func forecast(r Record) bool {
 func (c *checker) currencies() {
 	own := Currency(c.d)
 	for r := range c.d.Records("") {
-		for _, f := range byName[r.Kind].Fields {
-			text := r.Typed[f.Key]
-			if text == "" || f.Unit != "money" {
-				continue
-			}
-			read, err := quantity.Parse(text, "")
-			if err != nil || read.Unit == own {
-				continue
-			}
-			if _, err := quantity.NewMoney(read.Value, read.Unit); err == nil && read.Unit != "money" {
-				c.tell(Wrong, r, fmt.Sprintf("The %s has its %s as %q, and the ship's money is %s.", r.Label(), f.Label, text, own), fmt.Sprintf("Enter the amount in %s, with the rate of exchange and its day in the notes.", own))
-			}
+		for _, f := range ForeignMoney(r, own) {
+			c.tell(Wrong, r, fmt.Sprintf("The %s has its %s as %q, and the ship's money is %s.", r.Label(), f.Label, f.Text, own), fmt.Sprintf("Enter the amount in %s, with the rate of exchange and its day in the notes.", own))
 		}
 	}
 }
