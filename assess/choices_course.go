@@ -66,6 +66,9 @@ func (c *inquiry) courseRow(e dossier.Entry[plan.Course], m *MatterRow) CourseRo
 		Protection: wordsOr(b.Protection), Risk: wordsOr(b.Risk), Heritage: wordsOr(b.Heritage), Custody: wordsOr(b.Custody),
 		Needs: c.namesOf(b.Needs), RulesOut: c.namesOf(b.Excludes), Notes: b.Notes,
 	}
+	if b.Custody == "" && b.HeavyParts != "" && !comesOff(b) {
+		r.Custody = "nothing comes off"
+	}
 	basis, of := basisOf(e.Head, field.Assumed), func(f Figure) Figure { return f.of("course", e.ID) }
 	given := func(key, label string, x *float64, unit string) Figure {
 		if x == nil {

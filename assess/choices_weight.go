@@ -66,8 +66,9 @@ func (c *inquiry) floatsAsBefore(r *CourseRow, e dossier.Entry[plan.Course]) {
 		unit string
 	}{{&r.Mass, "t"}, {&r.Sinkage, "m"}, {&r.Trim, "cm"}, {&r.Heel, "deg"}} {
 		*f.of = known(f.of.Key, f.of.Label, 0, f.unit, basis, from).of("course", e.ID)
+		f.of.Text = "none"
 	}
-	r.GM.Note = "as today"
+	r.GM.Basis, r.GM.From, r.GM.Text, r.GM.Note = basis, from, "as today", ""
 }
 
 // courseChanges are the weights a course moves, the tonnes off, and what is lacking to work them.

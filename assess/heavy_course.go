@@ -159,7 +159,7 @@ func (c *inquiry) currentChange(e dossier.Entry[plan.Course]) Figure {
 	}
 	bare := orElse(e.Body.Bare, 0)
 	if !comesOff(e.Body) || bare <= 0 {
-		f := known("current", label, 0, "A", field.Computed, "").noted("bronze " + quantity.Format(c.bronzeCurrent(was), "A", -1) + " of " + quantity.Format(was.Mean, "A", -1) + ", mean of ten years")
+		f := known("current", label, 0, "A", field.Computed, "").noted("bronze " + quantity.Format(c.bronzeCurrent(was), "A", 1) + " of " + quantity.Format(was.Mean, "A", 0) + ", mean of ten years")
 		f.Text = "none"
 		return f
 	}
@@ -177,8 +177,8 @@ func (c *inquiry) currentChange(e dossier.Entry[plan.Course]) Figure {
 	}
 	d := out.Mean - was.Mean
 	f := known("current", label, d, "A", field.Computed, "densities are good to a factor of 1.5").band(d*1.5, d, d/1.5)
-	f.Text = quantity.Range(-d/1.5, -d*1.5, "A") + " less"
-	f.Note = fmt.Sprintf("of %s, mean of ten years", quantity.Format(was.Mean, "A", -1))
+	f.Text = fmt.Sprintf("%.1f to %s less", -d/1.5, quantity.Format(-d*1.5, "A", 1))
+	f.Note = fmt.Sprintf("of %s, mean of ten years", quantity.Format(was.Mean, "A", 0))
 	f.Sheet = sheet.ID
 	return f
 }

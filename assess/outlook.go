@@ -161,8 +161,9 @@ func tied(rows []FirstRow, n int) (names []string) {
 	return names
 }
 
+// named is the part as a sentence calls it; a plate has no name but its place.
 func (r FirstRow) named() string {
-	if r.Place == "" {
+	if r.Kind != "thickness" || r.Place == "" {
 		return r.What
 	}
 	return r.What + " at " + r.Place

@@ -560,6 +560,7 @@ export const text = {
     poll: (prefer: number, live: number, refuse: number, heard: number) => `${prefer}, ${live}, ${refuse} of ${heard} heard`,
     voiceValue: (value: string, says: string) => (says ? `${value}; ${says}` : value),
     unsaidNote: 'nobody has said',
+    notWorked: 'not said',
     unsaid: (rows: string) => `Nobody has said of any course: ${rows}.`,
     close: 'Close calls',
     switches: 'Where the lead would change',

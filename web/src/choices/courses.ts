@@ -43,7 +43,7 @@ function facts(courses: readonly Course[]): SideRow[] {
     ...figures.map((key) => ({ label: first[key].label, cells: courses.map((c) => c[key]) })),
     ...heavy.flatMap((key) => {
       const label = courses.find((c) => c[key])?.[key]?.label
-      return label ? [{ label, cells: courses.map((c) => c[key] ?? '') }] : []
+      return label ? [{ label, cells: courses.map((c) => c[key] ?? text.choices.notWorked) }] : []
     }),
     ...worded.map((key) => ({ label: text.choices.words[key], cells: courses.map((c) => c[key]) })),
   ]

@@ -8,7 +8,7 @@ export const words = {
   few: 'Choose two to four.',
   rows: { bill: 'bill', deferred: 'deferred' },
   first: 'the first plan',
-  renewed: 'A work of the plan renews it',
+  renewed: 'A work of the plan renews it, unless put off',
   yes: 'yes',
   no: 'no',
   study: 'What drives the answer',
