@@ -34,7 +34,8 @@ type PullOut struct {
 
 // Pull is the pull it takes to tow her and to hold her, against what the tugs offered have.
 //
-// The total of Resistance over the efficiency at speed; the same at no speed in a wind and current to be held, where the whole bollard pull counts.
+// The total of Resistance with the towline's own, over the efficiency at speed; the total alone at no speed in a wind and current to be held, where the
+// towline drags next to nothing and the whole bollard pull counts.
 // The speed the tugs can make is where total and pull meet.
 var Pull = calc.Formula[PullIn, PullOut]{
 	ID:       "tow.pull",

@@ -64,8 +64,8 @@ type ResistanceOut struct {
 	Without     float64  `key:"total_without_propellers" unit:"kN" symbol:"R0" label:"total with the propellers off" expr:"max(Rh+Rw+Rs, 0)"`
 	Share       *float64 `key:"share_propellers" symbol:"sp" label:"part of the total that is the propellers"`
 	LineForce   float64  `key:"line_force" unit:"kN" symbol:"F" label:"pull in the towline at the tug" expr:"R*(1+fh)"`
-	BollardPull float64  `key:"bollard_pull" unit:"t" symbol:"BP" label:"bollard pull wanted" expr:"R/(e*g)"`
-	BollardOff  float64  `key:"bollard_pull_without_propellers" unit:"t" symbol:"BP0" label:"the same with the propellers off" expr:"R0/(e*g)"`
+	BollardPull float64  `key:"bollard_pull" unit:"t" symbol:"BP" label:"bollard pull wanted" expr:"F/(e*g)"`
+	BollardOff  float64  `key:"bollard_pull_without_propellers" unit:"t" symbol:"BP0" label:"the same with the propellers off" expr:"R0*(1+fh)/(e*g)"`
 
 	Warnings calc.Warnings `key:"-"`
 }
@@ -134,7 +134,8 @@ func resistance(in ResistanceIn) (out ResistanceOut, err error) {
 		out.Share = new(out.Propeller / out.Total)
 	}
 	out.LineForce = out.Total * (1 + in.Hawser)
-	out.BollardPull, out.BollardOff = out.Total/(in.Efficiency*calc.Gravity), out.Without/(in.Efficiency*calc.Gravity)
+	pull := (1 + in.Hawser) / (in.Efficiency * calc.Gravity)
+	out.BollardPull, out.BollardOff = out.Total*pull, out.Without*pull
 	out.Warnings = resistanceWarnings(in, out)
 	return out, nil
 }

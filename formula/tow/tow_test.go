@@ -105,6 +105,20 @@ func TestWindTowingManual(t *testing.T) {
 	}
 }
 
+// Published: US Navy Towing Manual, reprinted as TB 55-1900-232-10, paragraph 5-3.2 and appendix G, items 18 to 20: the towline's own resistance adds to
+// what the tug must pull, a tenth of the tow's where the tug is not chosen, so that its pull is 1.1 times the tow resistance.
+func TestTowlineTowingManual(t *testing.T) {
+	v := steamer()
+	v.Propellers = []Propeller{{Area: new(in(660, "ft2")), Locked: true}}
+	out, err := Resistance.Fn(v)
+	if err != nil {
+		t.Fatal(err)
+	}
+	agrees(t, "at the tug", out.LineForce/out.Total, "-", 1.1, 1e-12)
+	agrees(t, "bollard pull at speed", out.BollardPull*9.80665*0.75/out.LineForce, "-", 1, 1e-12)
+	agrees(t, "the same with the propellers off", out.BollardOff*9.80665*0.75/out.Without, "-", 1.1, 1e-12)
+}
+
 // Identity: without propellers the total falls by just their part; a free propeller drags less; more growth, more resistance.
 func TestResistanceIdentities(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
@@ -199,5 +213,5 @@ func ExamplePull() {
 	v.Tugs = []Tug{{"lead", 20e3}}
 	out, _ := Pull.Fn(v)
 	fmt.Printf("%s: %.1f t of %.0f t\n", out.Verdict, max(out.BollardPull, out.HoldPull)/1000, out.Offered/1000)
-	// Output: enough: 5.9 t of 20 t
+	// Output: enough: 6.5 t of 20 t
 }
