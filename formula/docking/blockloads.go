@@ -109,7 +109,9 @@ func (out *BlocksOut) read(in BlocksIn, s beam.Solution, places []int, absent []
 	if !math.IsInf(used, -1) {
 		out.Used = &used
 	}
-	out.hull(s)
+	if len(in.Weights) > 0 {
+		out.hull(s)
+	}
 }
 
 func (row BlockLoad) of(b Block, r beam.Reaction, share float64) BlockLoad {
@@ -142,7 +144,8 @@ func (in BlocksIn) used(b Block, row BlockLoad) float64 {
 	return u
 }
 
-// hull lists bending moment and shear at the ends, blocks and steps of the weight curve.
+// hull lists bending moment and shear at the ends, blocks and steps of the weight curve. A ship given as one mass in one place has none of her own:
+// all of it at her centre of gravity would bend her as no ship is bent.
 func (out *BlocksOut) hull(s beam.Solution) {
 	sag, hog := 0.0, 0.0
 	for _, p := range s.Places {

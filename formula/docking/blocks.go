@@ -91,8 +91,8 @@ type BlocksOut struct {
 	Used       *float64      `key:"used" symbol:"u" label:"largest part of a limit used"`
 	Loads      []BlockLoad   `key:"loads" symbol:"ld" label:"block by block"`
 	Lifted     []float64     `key:"lifted" unit:"m" symbol:"lf" label:"blocks that carry nothing"`
-	HullMoment []Moment      `key:"hull_moment" label:"bending moment of the hull"`
-	HullShear  []Shear       `key:"hull_shear" label:"shear force of the hull"`
+	HullMoment []Moment      `key:"hull_moment" optional:"yes" label:"bending moment of the hull, where a weight curve is given"`
+	HullShear  []Shear       `key:"hull_shear" optional:"yes" label:"shear force of the hull, where a weight curve is given"`
 	Sagging    *float64      `key:"sagging" unit:"kN.m" symbol:"Ms" label:"largest sagging moment"`
 	Hogging    *float64      `key:"hogging" unit:"kN.m" symbol:"Mh" label:"largest hogging moment"`
 	OverFwd    *float64      `key:"overhang_fwd" unit:"m" symbol:"of" label:"overhang forward of the last block"`

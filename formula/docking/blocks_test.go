@@ -139,6 +139,27 @@ func TestBlocksStiffnessLimits(t *testing.T) {
 	}
 }
 
+// Identity: weight spread as evenly as the blocks that carry it bends a hull by no more than a spacing's worth, W/L a^2/8; a mass in one place says
+// nothing of how she bends, so no moment is given.
+func TestBlocksBendOnlyByAWeightCurve(t *testing.T) {
+	v := dry(3000, 50, row(50, 0, 100, capped()))
+	out, err := Blocks.Fn(v)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if out.Sagging != nil || out.Hogging != nil || out.HullMoment != nil || out.HullShear != nil {
+		t.Error("a mass at the centre of gravity is taken for a weight curve")
+	}
+	v.Weights = []Lump{{X0: 0, X1: 100, Mass: 3000e3}}
+	if out, err = Blocks.Fn(v); err != nil {
+		t.Fatal(err)
+	}
+	agrees(t, "hogging over a block", *out.Hogging, "kN.m", 30*calc.Gravity*2*2/8, 0.01)
+	if len(out.HullShear) == 0 || len(out.HullMoment) == 0 {
+		t.Error("with a weight curve there is no moment or shear")
+	}
+}
+
 // Published: Boresi, Schmidt, Advanced Mechanics of Materials, ch. 10: a rail, E 200 GPa, I 36.9e6 mm4, on k 14.0 N/mm2, 170 kN at one point: 5.04 mm and
 // 51.21 kN m. Blocks every 25 mm stand for the bed; an even weight keeps them all in touch and adds its own squeeze, which is taken off.
 func TestBlocksPublishedRail(t *testing.T) {
