@@ -46,7 +46,7 @@ func (c *inquiry) calendarTerms(yards []*yardDate) []Figure {
 		}
 		if y.needsDock != nil {
 			f := known("needs_dock", "tide wanted over the sill of "+y.dock.Body.Name, *y.needsDock, "m", field.Computed, "")
-			f.Sheet = "docking.fit@dock-" + y.dock.ID
+			f.Sheet, f.Note = "docking.fit@dock-"+y.dock.ID, hoursOf(y.dock.Body).words()
 			list = append(list, f)
 		}
 	}

@@ -88,7 +88,7 @@ func (c *inquiry) yardLanes(p *CalendarPage, yards []*yardDate) {
 		free.Known = true
 		if y.needsDock != nil {
 			sill.Known, sill.Sheet = true, "docking.fit@dock-"+y.dock.ID
-			sill.Says = fmt.Sprintf("%s of tide wanted", quantity.Format(*y.needsDock, "m", 2))
+			sill.Says = fmt.Sprintf("%s of tide wanted; %s", quantity.Format(*y.needsDock, "m", 2), hoursOf(y.dock.Body).words())
 		} else {
 			sill.Says = "not known: no tide or no depth of the dock is entered"
 		}

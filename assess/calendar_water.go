@@ -9,6 +9,7 @@ import (
 	"oakum/formula/docking"
 	"oakum/formula/network"
 	"oakum/formula/tide"
+	"oakum/plan"
 	"oakum/quantity"
 	"oakum/ship"
 )
@@ -41,7 +42,7 @@ func (c *inquiry) yardWater(b *Brief, y *yardDate) {
 	until := y.closes.AddDays(30)
 	if y.needsDock != nil {
 		if place, ok := c.tideAt(y.dock.Body.Tide); ok {
-			y.sill = c.highWaters(place, from, until, docking.Fit.New().ShortestWindow)
+			y.sill = c.highWaters(place, from, until, docking.Fit.New().ShortestWindow, hoursOf(y.dock.Body))
 		}
 		if y.sill == nil {
 			y.needsDock = nil
@@ -70,7 +71,7 @@ func (c *inquiry) berthWater(y *yardDate, from, until quantity.Date) {
 		return
 	}
 	y.needsBerth = &need
-	if y.berth = c.highWaters(place, from, until, 0); y.berth == nil {
+	if y.berth = c.highWaters(place, from, until, 0, hoursOf(plan.Dock{})); y.berth == nil {
 		y.needsBerth = nil
 		return
 	}
@@ -95,9 +96,10 @@ func (c *inquiry) berthNeeds(e dossier.Entry[ship.Berth], s *afloatState, place 
 	return out.Required - (out.Lowest - curve.Height(when)), when, true
 }
 
-// highWaters is the best high water of each day, at any hour: the level that it stands above for so many seconds. A place without tide has the level of
-// noon. It is nil where the tide is not known for those days.
-func (c *inquiry) highWaters(place tide.Place, from, until quantity.Date, stands float64) *waterDays {
+// highWaters is the best high water of each day within some hours: the level that it stands above for so many seconds. Where the high waters of a day
+// fall outside those hours it is the best of their beginning and end. A place without tide has the level of noon. It is nil where the tide is not known
+// for those days.
+func (c *inquiry) highWaters(place tide.Place, from, until quantity.Date, stands float64, hours dockHours) *waterDays {
 	start, end := from.First(), until.AddDays(1).First()
 	curve, err := place.Curve("tide.", start, end)
 	if err != nil {
@@ -108,9 +110,16 @@ func (c *inquiry) highWaters(place tide.Place, from, until quantity.Date, stands
 	for _, x := range c.highsAndLows(place, curve, start, end) {
 		d := quantity.DateOf(x.Time)
 		x.Height = min(curve.Height(x.Time.Add(-half)), curve.Height(x.Time.Add(half)))
+		first, last := hours.on(x.Time)
+		if hours.known && (x.Time.Add(-half).Before(first) || x.Time.Add(half).After(last)) {
+			continue
+		}
 		if was, known := w.best[d]; x.High && (!known || x.Height > was.Height) {
 			w.best[d] = x
 		}
+	}
+	if hours.known {
+		w.edges(hours, half, from, until)
 	}
 	if len(w.best) == 0 {
 		for d := from; !until.Before(d); d = d.AddDays(1) {
@@ -118,6 +127,19 @@ func (c *inquiry) highWaters(place tide.Place, from, until quantity.Date, stands
 		}
 	}
 	return w
+}
+
+// edges looks at the beginning and the end of the hours of each day too.
+func (w *waterDays) edges(hours dockHours, half time.Duration, from, until quantity.Date) {
+	for d := from; !until.Before(d); d = d.AddDays(1) {
+		first, last := hours.on(d.Time())
+		for _, at := range []time.Time{first.Add(half), last.Add(-half)} {
+			x := tide.Extreme{Time: at, Height: min(w.curve.Height(at.Add(-half)), w.curve.Height(at.Add(half))), High: true}
+			if was, known := w.best[d]; !known || x.Height > was.Height {
+				w.best[d] = x
+			}
+		}
+	}
 }
 
 // highsAndLows are the high and low waters of a place from start to end; curve is the place's for those times.

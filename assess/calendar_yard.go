@@ -224,7 +224,7 @@ func seasonRate(b plan.Season) float64 {
 func windowGiven() map[string]field.Given {
 	return map[string]field.Given{
 		"from": how(field.Computed, "the days on which she can leave and still have her stay"), "yards": how(field.Documented, "dock window"), "stay": how(field.Assumed, "days in dock of the plan, or those that the window offers"),
-		"tow_out": how(field.Computed, "distance over the ground by the tow's record; up to 7 hours are one tide"), "tow_home": how(field.Computed, "the same"), "tides": how(field.Computed, "best high water of each day, at any hour, from the tide records: the level it stands above for half an hour; less silt at the berth"),
+		"tow_out": how(field.Computed, "distance over the ground by the tow's record; up to 7 hours are one tide"), "tow_home": how(field.Computed, "the same"), "tides": how(field.Computed, "best high water of each day, at any hour or in the hours in which the yard docks where they are entered, from the tide records: the level it stands above for half an hour; less silt at the berth"),
 		"needs_berth": how(field.Computed, "berth.underkeel"), "needs_dock": how(field.Computed, "docking.fit"), "tow_seasons": how(field.Documented, "tow record"), "tow_home_seasons": how(field.Documented, "tow record"),
 		"money_date": how(field.Computed, "money.sign, as likely sooner as later"), "lead": how(field.Computed, "activities before the tow, or the notice that the tug wants"), "grants": how(field.Documented, "grant records"), "visitors": how(field.Documented, "season records"),
 	}

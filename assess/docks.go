@@ -24,6 +24,7 @@ type DockRow struct {
 	Line       Figure         `json:"line"`   // mean load on the block line
 	Clearances []ClearanceRow `json:"clearances"`
 	Windows    []WindowRow    `json:"windows"`
+	Hours      string         `json:"hours"` // in which hours tides are counted
 }
 
 // ClearanceRow is one clearance with its limit.

@@ -62,8 +62,10 @@ func (c *inquiry) waters(row *DockRow, e dossier.Entry[plan.Dock], in docking.Fi
 	if in.Tide == nil || out.TideNeeded == nil {
 		return
 	}
+	hours := hoursOf(e.Body)
+	row.Hours = hours.words()
 	for _, w := range out.Windows {
-		row.Windows = append(row.Windows, WindowRow{w.Start, w.End, round(w.Highest), round(w.Highest - *out.TideNeeded), c.yardFree(e.ID, w.Start, w.End)})
+		c.inHours(row, e.ID, hours, in, w, *out.TideNeeded)
 	}
 	level, m2, s2 := *in.Tide.MeanLevel, amplitude(*in.Tide, "M2"), amplitude(*in.Tide, "S2")
 	over := func(key, label string, height float64) Figure {
@@ -81,15 +83,38 @@ func (c *inquiry) waters(row *DockRow, e dossier.Entry[plan.Dock], in docking.Fi
 	case out.Verdict != "fits at high water":
 	case spring >= 0 && neap < 0:
 		row.Verdict = "fits on springs only"
-		row.Reason = fmt.Sprintf("she fits on springs only, with about %.1f m to spare over the clearances wanted at mean high water springs; at neaps the water is %.1f m too low. %d tides of the coming year are high enough", spring, -neap, len(out.Windows))
+		row.Reason = fmt.Sprintf("she fits on springs only, with about %.1f m to spare over the clearances wanted at mean high water springs; at neaps the water is %.1f m too low. %d tides of the coming year are high enough (%s)", spring, -neap, len(row.Windows), row.Hours)
 	case spring < 0:
 		row.Verdict = "fits on the highest springs only"
-		row.Reason = fmt.Sprintf("she fits on the highest springs only: mean high water springs stands %.2f m too low. %d tides of the coming year are high enough", -spring, len(out.Windows))
+		row.Reason = fmt.Sprintf("she fits on the highest springs only: mean high water springs stands %.2f m too low. %d tides of the coming year are high enough (%s)", -spring, len(row.Windows), row.Hours)
 	default:
 		row.Reason = fmt.Sprintf("she fits on most tides: %.2f m to spare at mean high water neaps", neap)
 		if level-m2-s2 >= *out.TideNeeded {
 			row.Reason = "water enough at every state of the tide"
 		}
+	}
+}
+
+// inHours adds what of a time with water enough lies within the hours in which the yard docks. The highest water of a time that is cut is looked for anew.
+func (c *inquiry) inHours(row *DockRow, id string, hours dockHours, in docking.FitIn, w docking.FitWindow, need float64) {
+	from, err1 := time.Parse(time.RFC3339, w.Start)
+	to, err2 := time.Parse(time.RFC3339, w.End)
+	if err1 != nil || err2 != nil {
+		return
+	}
+	for _, p := range hours.clip(from, to, time.Duration(in.ShortestWindow*float64(time.Second))) {
+		start, end, top := p[0].Format(time.RFC3339), p[1].Format(time.RFC3339), w.Highest
+		if hours.known && (start != w.Start || end != w.End) {
+			curve, err := in.Tide.Curve("tide.", p[0].Add(-time.Hour), p[1].Add(time.Hour))
+			if err != nil {
+				continue
+			}
+			top = math.Max(curve.Height(p[0]), curve.Height(p[1]))
+			for _, x := range curve.Extremes(p[0], p[1]) {
+				top = math.Max(top, x.Height)
+			}
+		}
+		row.Windows = append(row.Windows, WindowRow{start, end, round(top), round(top - need), c.yardFree(id, start, end)})
 	}
 }
 

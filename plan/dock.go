@@ -30,6 +30,8 @@ type Dock struct {
 	Distance      *float64 `key:"distance" unit:"nmi" label:"distance from the berth" min:"0" max:"20000"`
 	OpenWater     *bool    `key:"open_water" label:"by open water"`
 	AirDraft      *float64 `key:"air_draft" unit:"m" label:"lowest bridge on the way" help:"above datum" over:"0" max:"200"`
+	DocksFrom     *float64 `key:"docks_from" unit:"h" label:"ships are docked from, hour of the day" help:"Universal Time; left out: at any hour" min:"0" max:"24"`
+	DocksTo       *float64 `key:"docks_to" unit:"h" label:"ships are docked until, hour of the day" help:"Universal Time; left out: at any hour" min:"0" max:"24"`
 	Tide          string   `key:"tide" label:"tide" of:"tide" optional:"yes"`
 	ClearOver     *float64 `key:"clear_over_blocks" unit:"m" label:"clearance wanted over the blocks" min:"0" max:"5"`
 	ClearSide     *float64 `key:"clear_side" unit:"m" label:"clearance wanted each side" min:"0" max:"20"`

@@ -18,7 +18,7 @@ func corranDocks(v *vessel) error {
 		"name": "Orrin Haven lift", "type": "lift", "town": "Orrin Haven", "length": 100, "entrance_width": 21, "floor_width": 22, "floor_depth": 8.6,
 		"datum": "chart datum at Orrin", "block_height": 1.5, "block_length": 1.2, "block_width": 0.6, "block_spacing": 2, "block_timber": "oak", "block_cap": 0.3,
 		"cap_modulus": 350, "cap_yield": 4.6, "base_modulus": 30000, "block_line_limit": 42, "lift_capacity": 4200, "day_rate": 7400, "first_day": 118000,
-		"services_a_day": 1300, "distance": 74, "open_water": true, "tide": "tide-orrin", "clear_over_blocks": 0.6, "clear_side": 1.5, "clear_head": 1, "clear_outboard": 1,
+		"services_a_day": 1300, "distance": 74, "open_water": true, "tide": "tide-orrin", "docks_from": 7, "docks_to": 19, "clear_over_blocks": 0.6, "clear_side": 1.5, "clear_head": 1, "clear_outboard": 1,
 		"listed": false, "takes_riveted": "unknown", "crane": 60, "rules": "yard labour only; no visitors; blasting in the hall",
 		"basis": "documented", "basis_note": "yard's data sheet", "basis_date": "2026-04", "mark": "board",
 		"notes": "27 t/m on the keel row and 7.5 t/m on each of two bilge rows: 42 t/m in all along 100 m. Over it as she lies; within it with about 28 t of ballast moved: the after peak pumped dry and some pig iron shifted forward.",

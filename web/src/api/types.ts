@@ -1430,6 +1430,7 @@ export interface components {
         AssessDockRow: {
             change: string;
             clearances: components["schemas"]["AssessClearanceRow"][];
+            hours: string;
             id: string;
             kind: string;
             line: components["schemas"]["AssessFigure"];
