@@ -100,6 +100,7 @@ func (c *inquiry) handInput(exact docking.LandingIn, s *afloatState) docking.Lan
 	in := exact
 	w := s.hydro
 	in.Shape = docking.Landing.New().Shape
+	in.Density = exact.Density
 	in.Displacement, in.LCF, in.KM, in.TPC, in.MCT = &w.Displacement, &w.LCF, &w.KMt, &w.TPC, &w.MCT
 	if n := len(exact.Blocks); n > 0 {
 		in.Contact = new(exact.Blocks[0].X)

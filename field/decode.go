@@ -306,7 +306,7 @@ func (in *Input) boolean(path string, raw any, v reflect.Value) error {
 			return nil
 		}
 	}
-	return Refuse(path, "%s must be true or false, not %v", path, raw)
+	return Refuse(path, "%s must be true or false, not %v", path, said(raw))
 }
 
 func (in *Input) text(path string, f Field, raw any, v reflect.Value) error {
@@ -341,11 +341,14 @@ func (in *Input) integer(path string, f Field, raw any, v reflect.Value) error {
 	case float64:
 		text = strconv.FormatFloat(n, 'f', -1, 64)
 	case map[string]any:
+		if unit, _ := n["unit"].(string); unit != "" && unit != "-" {
+			return Refuse(path, "%s is a count and takes no unit: %q", path, unit)
+		}
 		return in.integer(path, f, n["value"], v)
 	}
 	x, err := strconv.ParseFloat(text, 64)
 	if err != nil || x != math.Trunc(x) || math.Abs(x) > 1<<53 {
-		return Refuse(path, "%s must be a whole number, not %v", path, raw)
+		return Refuse(path, "%s must be a whole number, not %v", path, said(raw))
 	}
 	if err := within(path, f, x); err != nil {
 		return err

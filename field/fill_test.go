@@ -18,6 +18,8 @@ type hole struct {
 	Rows     []row     `key:"rows" optional:"yes" most:"3"`
 	Depths   []float64 `key:"depths" unit:"ft" optional:"yes"`
 	Open     bool      `key:"open" default:"false"`
+	Count    int       `key:"count" default:"1" min:"1"`
+	Share    float64   `key:"share" default:"0.5"`
 }
 
 type row struct {
@@ -59,26 +61,43 @@ func TestFillRefusesByName(t *testing.T) {
 		`{"diameter": -1}`:           "diameter",
 		`{"diameter": 5001}`:         "diameter",
 		`{"diameter": "wet"}`:        "diameter",
-		`{"diameter": {"value": 2, "unit": "kg"}}`:           "diameter",
-		`{"diameter": {"value": 2, "unit": "furlong"}}`:      "diameter",
-		`{"diameter": {"value": 2, "colour": "red"}}`:        "diameter",
-		`{"diameter": NaN}`:                                  "diameter",
-		`{"diameter": 1e999}`:                                "diameter",
-		`{"diameter": {"low": 5, "likely": 4, "high": 6}}`:   "diameter",
-		`{"diameter": 5, "shape": "star"}`:                   "shape",
-		`{"diameter": 5, "open": "perhaps"}`:                 "open",
-		`{"diameter": 5, "rows": 7}`:                         "rows",
-		`{"diameter": 5, "rows": [{"name":"a"}]}`:            "rows[0].x",
-		`{"diameter": 5, "rows": [{},{},{},{}]}`:             "rows",
-		`{"diameter": 5, "rows": [{"name":"a","x":"deep"}]}`: "rows[0].x",
-		`{"diameter": {"value": 5, "sd": -1}}`:               "diameter",
-		`{"diameter": true}`:                                 "diameter",
+		`{"diameter": {"value": 2, "unit": "kg"}}`:             "diameter",
+		`{"diameter": {"value": 2, "unit": "furlong"}}`:        "diameter",
+		`{"diameter": {"value": 2, "colour": "red"}}`:          "diameter",
+		`{"diameter": NaN}`:                                    "diameter",
+		`{"diameter": 1e999}`:                                  "diameter",
+		`{"diameter": {"low": 5, "likely": 4, "high": 6}}`:     "diameter",
+		`{"diameter": 5, "shape": "star"}`:                     "shape",
+		`{"diameter": 5, "open": "perhaps"}`:                   "open",
+		`{"diameter": 5, "rows": 7}`:                           "rows",
+		`{"diameter": 5, "rows": [{"name":"a"}]}`:              "rows[0].x",
+		`{"diameter": 5, "rows": [{},{},{},{}]}`:               "rows",
+		`{"diameter": 5, "rows": [{"name":"a","x":"deep"}]}`:   "rows[0].x",
+		`{"diameter": {"value": 5, "sd": -1}}`:                 "diameter",
+		`{"diameter": true}`:                                   "diameter",
+		`{"diameter": 5, "count": {"value": 2, "unit": "ft"}}`: "count",
+		`{"diameter": 5, "share": {"value": 20, "unit": "m"}}`: "share",
 	} {
 		_, _, err := fill(t, text)
 		var e *field.Error
 		if !errors.As(err, &e) || e.Field != want || !strings.Contains(e.Message, want) {
 			t.Errorf("%s: got %v, want a refusal of %s", text, err, want)
 		}
+	}
+}
+
+func TestRefusalsAreForPeople(t *testing.T) {
+	for text, want := range map[string]string{
+		`{"diameter": 5, "count": {"value": 2, "unit": "ft"}}`: `count is a count and takes no unit: "ft"`,
+		`{"diameter": 5, "share": {"value": 20, "unit": "m"}}`: `share is a plain number and takes no unit: "m"`,
+		`{"diameter": 5, "depths": [null]}`:                    "depths[0] must be a number, not nothing",
+	} {
+		if _, _, err := fill(t, text); err == nil || err.Error() != want {
+			t.Errorf("%s: %v, want %s", text, err, want)
+		}
+	}
+	if h, _, err := fill(t, `{"diameter": 5, "count": {"value": 2}, "share": {"value": 20, "unit": "%"}}`); err != nil || h.Count != 2 || math.Abs(h.Share-0.2) > 1e-12 {
+		t.Errorf("a share in per cent, a count without a unit: %+v, %v", h, err)
 	}
 }
 

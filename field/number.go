@@ -53,7 +53,7 @@ func (in *Input) scalar(path string, f Field, raw any, g *Given) (float64, error
 	case map[string]any:
 		return in.object(path, f, n, g)
 	}
-	return 0, Refuse(path, "%s must be a number, not %v", path, raw)
+	return 0, Refuse(path, "%s must be a number, not %v", path, said(raw))
 }
 
 func typed(path string, f Field, text string, g *Given) (float64, error) {
@@ -97,6 +97,14 @@ func settled(path string, r quantity.Reading) error {
 	return nil
 }
 
+// said is a value as a person reads it in a refusal.
+func said(raw any) any {
+	if raw == nil {
+		return "nothing"
+	}
+	return raw
+}
+
 func unitOr(unit string) string {
 	if unit == "" {
 		return "-"
@@ -125,6 +133,9 @@ func (in *Input) object(path string, f Field, m map[string]any, g *Given) (float
 			u, ok := quantity.Lookup(unit)
 			if !ok {
 				return 0, Refuse(path, "%s: unit %q is not known", path, unit)
+			}
+			if f.Unit == "" && u.Key != "-" && !quantity.SameDimension(u.Key, "-") {
+				return 0, Refuse(path, "%s is a plain number and takes no unit: %q", path, unit)
 			}
 			if !quantity.SameDimension(u.Key, unitOr(f.Unit)) {
 				return 0, Refuse(path, "%s is wanted in %s; %s measures something else", path, unitOr(f.Unit), unit)
@@ -163,7 +174,7 @@ func plain(path string, raw any) (float64, error) {
 			return x, nil
 		}
 	}
-	return 0, Refuse(path, "%s must be a finite number, not %v", path, raw)
+	return 0, Refuse(path, "%s must be a finite number, not %v", path, said(raw))
 }
 
 // settle turns the parts of a value object into its central value in base units and, where given, its spread.

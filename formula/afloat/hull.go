@@ -96,6 +96,9 @@ func (h Hull) make() (m made, err error) {
 		return known, nil
 	}
 	m.key = key
+	if err = h.sized(); err != nil {
+		return m, err
+	}
 	if o := h.Offsets; o != nil {
 		m.form, err = hullform.FromOffsets(hullform.Offsets{Stations: o.Stations, Waterlines: o.Waterlines, HalfBreadths: o.HalfBreadths,
 			Keel: o.Keel, Deck: o.Deck, DeckHalfBreadths: o.DeckBreadths})
@@ -107,6 +110,50 @@ func (h Hull) make() (m made, err error) {
 	}
 	remember(m)
 	return m, nil
+}
+
+// Reach of a ship's shape, m: no ship is larger, whatever her shape is measured from. A number beyond it is in millimetres, or a slip.
+const (
+	farAlong  = 1000.0
+	farAbove  = 150.0
+	farAcross = 100.0
+)
+
+// sized refuses a shape that no ship has.
+func (h Hull) sized() error {
+	if o := h.Offsets; o != nil {
+		for _, c := range []struct {
+			name      string
+			list      []float64
+			low, high float64
+		}{{"stations", o.Stations, -farAlong, farAlong}, {"waterlines", o.Waterlines, -farAbove, farAbove}, {"keel", o.Keel, -farAbove, farAbove},
+			{"deck", o.Deck, -farAbove, farAbove}, {"deck_half_breadths", o.DeckBreadths, 0, farAcross}} {
+			if err := spanned("hull.offsets."+c.name, c.list, c.low, c.high); err != nil {
+				return err
+			}
+		}
+		for i, row := range o.HalfBreadths {
+			if err := spanned(fmt.Sprintf("hull.offsets.half_breadths[%d]", i), row, 0, farAcross); err != nil {
+				return err
+			}
+		}
+	}
+	for i, v := range h.Vertices {
+		if err := spanned(fmt.Sprintf("hull.vertices[%d]", i), v, -farAlong, farAlong); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// spanned refuses the first number outside its bounds; one that was not taken (NaN) stands outside none.
+func spanned(at string, list []float64, low, high float64) error {
+	for i, x := range list {
+		if x < low || x > high {
+			return field.Refuse(fmt.Sprintf("%s[%d]", at, i), "%s[%d] must be from %g to %g m, not %g m: is it in millimetres?", at, i, low, high, x)
+		}
+	}
+	return nil
 }
 
 // form is the mesh as the geometry takes it; at names it in a refusal.

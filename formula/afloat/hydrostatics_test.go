@@ -109,6 +109,16 @@ func TestHydrostaticsRefuses(t *testing.T) {
 	if _, err := HydrostaticsOf.Fn(v); !refused(err, "hull.offsets") {
 		t.Errorf("a row too few: %v", err)
 	}
+	v.Hull = box(60, 12, 6)
+	v.Hull.Offsets.HalfBreadths = [][]float64{{6, 6}, {6, 6000}}
+	if _, err := HydrostaticsOf.Fn(v); !refused(err, "hull.offsets.half_breadths[1][1]") {
+		t.Errorf("a half-breadth in millimetres: %v", err)
+	}
+	v.Hull = box(60, 12, 6)
+	v.Hull.Offsets.Waterlines[1] = 1e30
+	if _, err := HydrostaticsOf.Fn(v); !refused(err, "hull.offsets.waterlines[1]") {
+		t.Errorf("a waterline beyond the stars: %v", err)
+	}
 }
 
 func ExampleHydrostaticsOf() {

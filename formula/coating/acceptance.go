@@ -11,7 +11,7 @@ import (
 
 // AcceptanceIn is film readings and the rule they are held to.
 type AcceptanceIn struct {
-	Readings   []float64 `key:"readings" unit:"um" min:"0" most:"100000" label:"dry film readings" help:"for pa2 the mean of each spot"`
+	Readings   []float64 `key:"readings" unit:"um" min:"0" max:"50000" most:"100000" label:"dry film readings" help:"for pa2 the mean of each spot"`
 	Nominal    float64   `key:"nominal" unit:"um" symbol:"nom" over:"0" max:"20000" label:"nominal film; for pa2 the least specified"`
 	Rule       string    `key:"rule" enum:"iso-19840|pspc-90-10|pa2" label:"rule"`
 	Correction float64   `key:"correction" unit:"um" default:"0" min:"0" max:"100" label:"taken off each reading for the roughness" help:"ISO 19840 takes 10, 25 or 40 um off for a fine, medium or coarse profile, where the gauge was set on smooth steel"`

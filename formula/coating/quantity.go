@@ -11,7 +11,7 @@ import (
 
 // QuantityIn is what is to be painted, and the paint.
 type QuantityIn struct {
-	Areas    []float64 `key:"areas" unit:"m2" symbol:"areas" min:"0" most:"10000" label:"areas to be painted"`
+	Areas    []float64 `key:"areas" unit:"m2" symbol:"areas" min:"0" max:"1000000" most:"10000" label:"areas to be painted"`
 	DFT      float64   `key:"dft" unit:"um" symbol:"d" over:"0" max:"5000" label:"dry film of one coat"`
 	Solids   float64   `key:"solids" unit:"%" symbol:"vs" over:"0" max:"100" label:"solids by volume, as in the tin"`
 	Thinning float64   `key:"thinning" unit:"%" symbol:"th" default:"0" min:"0" max:"100" label:"thinner added, of the paint's volume"`

@@ -55,6 +55,12 @@ func TestBallastRefusesAndFails(t *testing.T) {
 		t.Error("a keel whose ends are swapped was taken")
 	}
 	in = ironAndHold()
+	in.Mass, in.LineLimit = 1e-9, nil
+	in.Places = in.Places[2:]
+	if _, err := Ballast.Fn(in); !refused(err, "places") && !refused(err, "mass") {
+		t.Errorf("a ship of a microgram: %v", err)
+	}
+	in = ironAndHold()
 	in.LineLimit = new(30e3) // less than her mean load: nothing helps
 	out, err := Ballast.Fn(in)
 	if err != nil || out.Verdict != "not enough" || len(out.Moves) > 0 {

@@ -125,7 +125,7 @@ func (in BallastIn) least(moves []way) (take []float64, feasible bool, err error
 		a.Set(len(limits)+k, n+len(limits)+k, 1)
 		b[len(limits)+k] = g.most / unit
 	}
-	_, x, err := lp.Simplex(c, a, b, 1e-10, nil)
+	x, err := simplex(c, a, b)
 	switch {
 	case errors.Is(err, lp.ErrInfeasible):
 		return take, false, nil
@@ -136,6 +136,17 @@ func (in BallastIn) least(moves []way) (take []float64, feasible bool, err error
 		take[j] = x[j] * unit
 	}
 	return take, true, nil
+}
+
+// simplex solves the program. Numbers that no ship has, a mass of a milligram among them, leave its rows so unlike that the library gives up with a panic.
+func simplex(c []float64, a *mat.Dense, b []float64) (x []float64, err error) {
+	defer func() {
+		if recover() != nil {
+			x, err = nil, errors.New("mass, moments and what may be moved are too unlike each other: check their units")
+		}
+	}()
+	_, x, err = lp.Simplex(c, a, b, 1e-10, nil)
+	return x, err
 }
 
 // group is a set of ways that share one bound: all that leaves a place, or all that one way may be.

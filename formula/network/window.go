@@ -45,7 +45,7 @@ type YardWindow struct {
 type TideDay struct {
 	Place  string        `key:"place" enum:"berth|dock" label:"place"`
 	Date   quantity.Date `key:"date" label:"day"`
-	Height float64       `key:"height" unit:"m" label:"height in daylight, or when she may move"`
+	Height float64       `key:"height" unit:"m" min:"-20" max:"20" label:"height in daylight, or when she may move"`
 }
 
 // GrantTerms is what a grant asks of the dates.
