@@ -16,10 +16,7 @@ func ready(w Weibull, years int) *life {
 		l.lived = math.Pow(w.Age/w.Scale, w.Shape)
 	}
 	for y := range l.spare {
-		l.spare[y] = math.MaxUint64
-		if by := w.By(float64(y)); by > 0x1p-60 {
-			l.spare[y] = uint64(math.Ldexp(1-by, 64))
-		}
+		l.spare[y] = wordOf(1 - w.By(float64(y)))
 	}
 	return l
 }

@@ -32,7 +32,8 @@ type runner struct {
 	score            []float64 // of each plate's thickness
 	fails            queue
 	falls            []int // by part: how often it has failed
-	wet              set   // failed and patched, or past its life
+	leaks            []leak
+	wet              set // failed and patched, or past its life
 	sleep            sleep
 	docks, rushes    int // planned and emergency dockings so far
 	word             []uint64
@@ -62,19 +63,28 @@ func (r *runner) run() Outcome {
 	r.schedule(r.planned(&o))
 	r.begin()
 	for range 10_000 {
-		part, at := r.fails.first()
-		if at >= r.m.Years && r.due >= r.m.Years {
-			o.Left = r.left()
-			return o
+		if r.fails.year == len(r.fails.years) {
+			break
 		}
-		if r.due <= at {
+		until := min(float64(r.fails.year+1), r.due, r.m.Years)
+		p, at, how := r.pass(until, &o)
+		switch {
+		case p >= 0:
+			r.happen(p, at, how, &o)
+			if how == lost {
+				r.lose(at, &o)
+				return o
+			}
+			if !r.emergency(p, at, &o) {
+				return o
+			}
+		case until == r.due && until < r.m.Years:
 			r.dock(&o)
-			continue
-		}
-		if !r.fail(part, at, &o) {
-			return o
+		default:
+			r.fails.year++
 		}
 	}
+	o.Left = r.left()
 	return o
 }
 

@@ -1,6 +1,9 @@
 package futures
 
-import "math/bits"
+import (
+	"math"
+	"math/bits"
+)
 
 // philox is the Philox 4x64-10 bijection of a 256-bit counter under a 128-bit key: four words of 64 bits at a call.
 //
@@ -126,3 +129,11 @@ func (w *words) next() uint64 {
 
 // unit makes a number in (0, 1), 53 bits, of a word.
 func unit(w uint64) float64 { return (float64(int64(w>>11)) + 0.5) / (1 << 53) }
+
+// wordOf is the last word of a share of all.
+func wordOf(share float64) uint64 {
+	if share >= 1 {
+		return math.MaxUint64
+	}
+	return uint64(math.Ldexp(share, 64))
+}

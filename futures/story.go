@@ -1,5 +1,10 @@
 package futures
 
+import (
+	"cmp"
+	"slices"
+)
+
 // Event is one thing that happens in a future: the year from now, what in words, and the part it happens to (-1: the ship).
 type Event struct {
 	Year  float64 `json:"year"`
@@ -18,5 +23,6 @@ func Story(m *Model, p *Plan, seed uint64, future int) ([]Event, Outcome, error)
 	events := []Event{}
 	r.tell = func(year float64, words string, part int) { events = append(events, Event{year, words, part}) }
 	o := r.run()
+	slices.SortStableFunc(events, func(a, b Event) int { return cmp.Compare(a.Year, b.Year) }) // the parts of a year are taken one after another
 	return events, o, nil
 }

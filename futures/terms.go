@@ -35,10 +35,11 @@ type terms struct {
 type fitting struct {
 	first, renewed, patched *life
 	group                   group
-	stays                   bool       // no planned docking renews it
-	floods                  bool       // lets water in when it fails
-	heard                   bool       // some outcome depends on when it fails
-	trickle, held           [4]float64 // by pumps that run: share of first flows that they hardly notice, that they hold
+	stays                   bool      // no planned docking renews it
+	floods                  bool      // lets water in when it fails
+	heard                   bool      // some outcome depends on when it fails
+	shoreFail, ownFail      uint64    // of so many in 2^32, how often pumps on shore power and on own don't run
+	trickle, held           [4]uint64 // by pumps that run: draws of the first flow that they hardly notice, that they hold
 	patch                   triangle
 }
 
@@ -113,9 +114,10 @@ func (t *terms) fit(m *Model, p *Plan, v *variables, story bool) {
 
 // meets works out which first flows of a part each pumping of its space takes. The flow is a median times a power, so that a flow is a share of draws.
 func (f *fitting) meets(p *Part, s *Space) {
+	f.shoreFail, f.ownFail = uint64(math.Ceil(s.ShoreFail*(1<<32))), uint64(math.Ceil(s.OwnFail*(1<<32)))
 	for running := range f.held {
 		pumps := float64(running&1)*s.Shore + float64(running>>1)*s.Own
-		f.trickle[running], f.held[running] = p.under(pumps/4), p.under(pumps)
+		f.trickle[running], f.held[running] = wordOf(p.under(pumps/4)), wordOf(p.under(pumps))
 	}
 }
 

@@ -1,6 +1,7 @@
 package futures
 
 import (
+	"cmp"
 	"context"
 	"math"
 	"slices"
@@ -84,18 +85,8 @@ func Worths(m *Model, burden [][]float64, looks []Look, o Options) []Worth {
 		w.Look, w.Net = l, w.Value-l.Price
 		list = append(list, w)
 	}
-	slices.SortStableFunc(list, func(a, b Worth) int { return cmp(b.Net, a.Net) })
+	slices.SortStableFunc(list, func(a, b Worth) int { return cmp.Compare(b.Net, a.Net) })
 	return list
-}
-
-func cmp(a, b float64) int {
-	switch {
-	case a < b:
-		return -1
-	case a > b:
-		return 1
-	}
-	return 0
 }
 
 // seen is what a look would show in each future: a standard normal score of what it looks at, higher where that is worse, blurred.
@@ -186,7 +177,7 @@ func gain(burden [][]float64, x []float64) (w Worth) {
 	for i := range order {
 		order[i] = i
 	}
-	slices.SortStableFunc(order, func(a, b int) int { return cmp(x[a], x[b]) })
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(x[a], x[b]) })
 	n, mean, m2 := 0.0, 0.0, 0.0
 	for half := range 2 {
 		best, with := cut(burden, x, every(order, half))
