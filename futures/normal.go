@@ -15,36 +15,41 @@ func between(h, y0, y1, slope0, slope1 float64) cubic {
 
 // A curve of a draw that runs away at both ends is read off two tables, of the lower half of the words and of the upper, mirrored. Their cells narrow by
 // halves towards the ends: 32 to each binary order, so that the leading bits of a word made a float number its cell.
-type curve [63<<curveBits + 1]cubic
+type curve []cubic
 
 const (
-	curveBits  = 5
-	curveShift = 52 - curveBits
-	curveFoot  = 1023 << curveBits
+	curveBits   = 5
+	curveShift  = 52 - curveBits
+	curveFoot   = 1023 << curveBits
+	curveOrders = 63 // down to a single word
 )
 
-// curveOf takes a curve and its slope, over shares of half the words counted from an end.
-func curveOf(f, slope func(share float64) float64) *curve {
-	foot := func(i int) float64 { return math.Ldexp(1+float64(i%(1<<curveBits))/(1<<curveBits), i>>curveBits-64) }
-	c := &curve{}
-	for i := range c {
-		u, next := foot(i), min(foot(i+1), 0.5)
-		scale := math.Ldexp(1, i>>curveBits-64) // a cell is measured in its own binary order
-		c[i] = cubic{f(u)}
-		if u < next {
-			c[i] = between((next-u)/scale, f(u), f(next), scale*slope(u), scale*slope(next))
-		}
+// curveOf takes a curve and its slope, over shares of half the words counted from an end, down to so many binary orders.
+func curveOf(orders int, f func(share float64) (y, slope float64)) curve {
+	c := make(curve, orders<<curveBits+1)
+	u := math.Ldexp(1, -1-orders)
+	y, rise := f(u)
+	for i := range c[:len(c)-1] {
+		scale := math.Ldexp(1, i>>curveBits-1-orders) // a cell is measured in its own binary order
+		next := scale * (1 + float64(i%(1<<curveBits)+1)/(1<<curveBits))
+		y1, rise1 := f(next)
+		c[i] = between((next-u)/scale, y, y1, scale*rise, scale*rise1)
+		u, y, rise = next, y1, rise1
 	}
+	c[len(c)-1] = cubic{y}
 	return c
 }
 
 // at reads the curve at a word that is less than half of all.
-func (c *curve) at(w uint64) float64 {
+func (c curve) at(w uint64) float64 {
 	b := math.Float64bits(float64(int64(w | 1)))
-	return c[b>>curveShift-curveFoot].at(math.Float64frombits(1023<<52|b&(1<<curveShift-1)) - 1)
+	return c[int(b>>curveShift)-curveFoot-curveOrders<<curveBits-1+len(c)].at(math.Float64frombits(1023<<52|b&(1<<curveShift-1)) - 1)
 }
 
-var scores = curveOf(quantile, func(u float64) float64 { return 1 / density(quantile(u)) })
+var scores = curveOf(curveOrders, func(u float64) (float64, float64) {
+	x := quantile(u)
+	return x, 1 / density(x)
+})
 
 // normal is the standard normal score of a word, within 2e-8.
 func normal(w uint64) float64 {
@@ -53,8 +58,8 @@ func normal(w uint64) float64 {
 }
 
 var (
-	longLives  = curveOf(func(u float64) float64 { return math.Log(-math.Log(u)) }, func(u float64) float64 { return 1 / (u * math.Log(u)) })
-	shortLives = curveOf(func(u float64) float64 { return math.Log(-math.Log1p(-u)) }, func(u float64) float64 { return -1 / ((1 - u) * math.Log1p(-u)) })
+	longLives  = curveOf(curveOrders, func(u float64) (float64, float64) { l := math.Log(u); return math.Log(-l), 1 / (u * l) })
+	shortLives = curveOf(curveOrders, func(u float64) (float64, float64) { l := math.Log1p(-u); return math.Log(-l), -1 / ((1 - u) * l) })
 )
 
 // lnHazard is the logarithm of the hazard that a life drawn with a word outlives, ln(-ln u), within 2e-8.

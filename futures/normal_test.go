@@ -74,3 +74,35 @@ func TestLogarithmOfHazard(t *testing.T) {
 		}
 	}
 }
+
+// Identity: the table of a life against its closed form, worked by the standard library, in both ends and over the middle; and where there is no table.
+func TestTableOfLives(t *testing.T) {
+	for _, law := range []Weibull{{0.5, 10, 0}, {0.975, 36, 0}, {1, 20, 5}, {1.5, 7.66, 0}, {2, 48, 30}, {3, 45, 60}, {6, 10, 1}, {0.3, 5, 0}} {
+		l := ready(law, 1)
+		l.table()
+		for u := 0.5; u > 1e-17; u *= 0.9997 {
+			w, u := scored(u)
+			for w, hazard := range map[uint64]float64{w: -math.Log(u), ^w: -math.Log1p(-u)} {
+				want := law.Scale*math.Pow(math.Pow(law.Age/law.Scale, law.Shape)+hazard, 1/law.Shape) - law.Age
+				if got := l.left(w); !(math.Abs(got-want) < 1e-6*max(law.Scale, want)) {
+					t.Fatalf("%v: word %x lasts %.12g, want %.12g", law, w, got, want)
+				}
+			}
+		}
+	}
+}
+
+// Reference: the standard library's power, over the horizon and at its very end.
+func TestPresentValue(t *testing.T) {
+	for _, d := range []DockTerms{{}, {Discount: 0.05}, {Escalation: 0.03, Discount: 0.035}, {Escalation: 0.12}, {Discount: 0.25}} {
+		m := &Model{Years: 40, Dock: d}
+		v := variablesOf(m)
+		r := newRunner(m, &Plan{}, &v, newTerms(m, &Plan{}, &v, false))
+		for y := 0.0; y <= m.Years; y += 1. / 128 {
+			want := math.Pow((1+d.Escalation)/(1+d.Discount), y)
+			if got := r.present(y); !(math.Abs(got/want-1) < 1e-9*(1+1e4*r.t.drift*r.t.drift)) {
+				t.Fatalf("%+v: in year %g %.12g, want %.12g", d, y, got, want)
+			}
+		}
+	}
+}

@@ -153,7 +153,8 @@ func (r *runner) zone(z int) {
 
 // present is the value today of a unit of money paid in year t at today's prices.
 func (r *runner) present(t float64) float64 {
-	return exp(t * r.t.drift)
+	q := int(4 * t)
+	return r.t.present[q].at(4*t - float64(q))
 }
 
 func (r *runner) say(year float64, words string, part int) {

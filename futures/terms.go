@@ -10,6 +10,7 @@ import (
 type terms struct {
 	drift       float64   // logarithm of the growth of a price a year, escalated and discounted
 	prices      []float64 // by quarter of a year from now: prices against today's
+	present     []cubic   // by quarter of a year from now: today's value of a unit of money at today's prices
 	parts       []fitting // by part
 	guard       []*life   // by zone: its protection
 	rows        []row     // parts whose lives are drawn together
@@ -70,6 +71,8 @@ func newTerms(m *Model, p *Plan, v *variables, story bool) *terms {
 	}
 	for q := 0; float64(q)/4 <= m.Years; q++ {
 		t.prices = append(t.prices, math.Pow(1+m.Dock.Escalation, float64(q)/4))
+		now, soon := math.Exp(t.drift*float64(q)/4), math.Exp(t.drift*float64(q+1)/4)
+		t.present = append(t.present, between(1, now, soon, now*t.drift/4, soon*t.drift/4))
 	}
 	for i := range m.Works {
 		t.works = append(t.works, priceOf(&m.Works[i]))
@@ -98,6 +101,8 @@ func (t *terms) fit(m *Model, p *Plan, v *variables, story bool) {
 		f.heard = f.floods || story
 		if f.floods {
 			f.meets(part, &m.Spaces[part.Space])
+			f.renewed.table()
+			f.patched.table()
 		}
 	}
 	for _, z := range m.Zones {
