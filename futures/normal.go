@@ -77,7 +77,10 @@ func density(x float64) float64 { return math.Exp(-x*x/2) / math.Sqrt(2*math.Pi)
 
 // quantile is the score below which a share u up to a half lies: from the tail's leading term, sharpened by Halley's steps until it stands.
 func quantile(u float64) float64 {
-	if u == 0.5 {
+	switch u {
+	case 0:
+		return math.Inf(-1)
+	case 0.5:
 		return 0
 	}
 	x := -math.Sqrt(-2*math.Log(2*u)) * 0.9

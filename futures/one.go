@@ -40,6 +40,7 @@ type runner struct {
 	cost             []float64 // by work: the price drawn last
 	purse            purse
 	due              float64 // the next planned docking
+	until            float64 // the next planned docking or the horizon
 	wakes            float64 // the year that a life must outlast to sleep: one after the docking, or after the horizon
 	last             float64 // bill of the last docking that did the whole scope
 	tell             func(year float64, words string, part int)
@@ -66,7 +67,10 @@ func (r *runner) run() Outcome {
 		if r.fails.year == len(r.fails.years) {
 			break
 		}
-		until := min(float64(r.fails.year+1), r.due, r.m.Years)
+		until := r.until
+		if year := float64(r.fails.year + 1); year < until {
+			until = year
+		}
 		p, at, how := r.pass(until, &o)
 		switch {
 		case p >= 0:
@@ -91,7 +95,8 @@ func (r *runner) run() Outcome {
 // schedule sets the next planned docking.
 func (r *runner) schedule(due float64) {
 	r.due = due
-	r.wakes = min(due, r.m.Years) + 1
+	r.until = min(due, r.m.Years)
+	r.wakes = r.until + 1
 }
 
 // left is the present value of what is left of the last docking at the end of the horizon. Without it a plan that happens to dock in the last years would

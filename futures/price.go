@@ -2,54 +2,46 @@ package futures
 
 import "math"
 
-// price is what a work's price is drawn from: its triangle over a normal score, so that prices can go together, read off a table with the likely amount,
-// where the curve has a kink, at the foot of a cell.
+// price is what a work's price is drawn from: its triangle over a normal score, so that prices can go together.
 type price struct {
 	cost, growth triangle
-	from         float64 // score at the foot of the first cell
-	cells        []cubic // of the distance in cells
+	knee         float64 // score of the likely amount
 }
 
-const (
-	priceReach = 8.5 // scores beyond are worked out: one in 1e17
-	priceCells = 8   // to each unit of score
-)
-
 func priceOf(w *Work) price {
-	p := price{cost: w.Cost.ready(), growth: w.Growth.ready(), from: -priceReach}
-	if knee := p.cost.knee; knee > 0 && knee < 1 {
-		x := quantile(min(knee, 1-knee))
-		if knee > 0.5 {
-			x = -x
-		}
-		p.from = x - math.Ceil((x+priceReach)*priceCells)/priceCells
-	}
-	cost, slope := p.cost.over(p.from)
-	for x := p.from; x < priceReach; {
-		x += 1. / priceCells
-		next, nextSlope := p.cost.over(x)
-		p.cells = append(p.cells, between(1, cost, next, slope/priceCells, nextSlope/priceCells))
-		cost, slope = next, nextSlope
+	p := price{cost: w.Cost.ready(), growth: w.Growth.ready()}
+	p.knee = quantile(min(p.cost.knee, 1-p.cost.knee))
+	if p.cost.knee > 0.5 {
+		p.knee = -p.knee
 	}
 	return p
 }
 
-// over is the amount at a normal score, and how fast it rises there.
-func (t *triangle) over(x float64) (amount, slope float64) {
-	side, tail := 0, below(x)
-	if tail >= t.knee {
-		side, tail = 1, below(-x)
-	}
-	root := math.Sqrt(tail)
-	return t.end[side] + t.root[side]*root, math.Abs(t.root[side]) * density(x) / (2 * root)
-}
+const (
+	rootReach = 14 // more than two scores of words weighed by what prices share
+	rootCells = 8  // to each unit of score
+)
 
-// at is the price at a normal score, within 2e-7 of the triangle's width.
-func (p *price) at(x float64) float64 {
-	d := (x - p.from) * priceCells
-	if i := int(d); uint(i) < uint(len(p.cells)) {
-		return p.cells[i].at(d - float64(i))
+// roots are square roots of the share of a standard normal below a score, from -rootReach to rootReach.
+var roots = func() (t [2 * rootReach * rootCells]cubic) {
+	root := func(i int) (y, slope float64) {
+		x := float64(i)/rootCells - rootReach
+		y = math.Sqrt(below(x))
+		return y, density(x) / (2 * y) / rootCells
 	}
-	amount, _ := p.cost.over(x)
-	return amount
+	for i := range t {
+		y, slope := root(i)
+		next, nextSlope := root(i + 1)
+		t[i] = between(1, y, next, slope, nextSlope)
+	}
+	return t
+}()
+
+// at is the price at a normal score, within 2e-7 of the triangle's width: from the end on the score's side of the likely amount, in by a root. The side is
+// anybody's guess, so it is no branch.
+func (p *price) at(x float64) float64 {
+	side := ^math.Float64bits(x-p.knee) >> 63
+	d := (math.Float64frombits(math.Float64bits(x)^side<<63) + rootReach) * rootCells
+	i := int(d)
+	return p.cost.end[side] + p.cost.root[side]*roots[i].at(d-float64(i))
 }

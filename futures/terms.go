@@ -106,7 +106,9 @@ func (t *terms) fit(m *Model, p *Plan, v *variables, story bool) {
 		}
 	}
 	for _, z := range m.Zones {
-		t.guard = append(t.guard, law(z.Protection))
+		guard := law(z.Protection)
+		guard.table()
+		t.guard = append(t.guard, guard)
 	}
 	for i := range p.Triggers {
 		found := p.Triggers[i].counts(m)
