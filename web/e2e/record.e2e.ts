@@ -64,7 +64,7 @@ it('puts two questions together and answers them once', async () => {
   await group.getByRole('button', { name: 'Keep the answer' }).click()
   await page.getByRole('status').filter({ hasText: 'Answered.' }).waitFor()
   await group.getByText('Not on these boilers.').waitFor()
-  const draft = page.locator('details').filter({ hasText: 'The public, of the day' })
+  const draft = page.locator('#tell details').filter({ hasText: 'The public, of the day' })
   expect(await draft.textContent()).toContain('Will she steam again? (asked 3 times)')
   expect(complaints).toEqual([])
   await page.close()
@@ -72,11 +72,12 @@ it('puts two questions together and answers them once', async () => {
 
 it('opens a part by the keyboard: description, who held it, how to put it back; and fits a phone', async () => {
   const { page, complaints } = await open(browser, program.address, '/record', phone)
+  await page.getByRole('heading', { name: 'Parts off the ship' }).click()
   await page.getByText('Spare blade of 1931: description').focus()
   await page.keyboard.press('Enter')
-  const part = page.locator('details[open]')
+  const part = page.locator('#parts details[open]')
   for (const said of ['Object ID', 'bent at the tip', 'loan of ten years', 'with notice', 'hung on the after hold bulkhead', 'two straps, store 4']) await part.getByText(said).first().waitFor()
-  await page.waitForFunction(() => [...document.querySelectorAll<HTMLImageElement>('details[open] img')].every((i) => i.naturalWidth > 0))
+  await page.waitForFunction(() => [...document.querySelectorAll<HTMLImageElement>('#parts details[open] img')].every((i) => i.naturalWidth > 0))
   await fits(page)
   await accessible(page)
   expect(complaints).toEqual([])

@@ -7,6 +7,7 @@ export const text = {
   shell: {
     skip: 'Skip to the page',
     pages: 'Pages',
+    onPage: 'On this page',
     openPages: 'All pages',
     closePages: 'Close the list',
     day: 'As on',
@@ -92,6 +93,8 @@ export const text = {
     rows: (n: number) => (n === 1 ? '1 row' : `${n} rows`),
     more: (n: number) => `Show ${n} more`,
     file: 'Save as CSV',
+    verdict: (n: number, asking: readonly string[]) => (asking.length ? `${n} in all: ${asking.join(', ')}` : `${n} in all`),
+    printed: (shown: number, of: number) => `The first ${shown} of ${of} rows. The rest: on the page, show them before printing, or save them as CSV.`,
   },
 
   chart: { table: 'The table behind it' },
@@ -253,6 +256,7 @@ export const text = {
     more: 'More',
     fewer: 'Fewer',
     optionalPart: (n: number) => `${n} that may stay empty`,
+    noneNeeded: (n: number) => `Write down what is known: each of these ${n} may stay empty`,
   },
 
   records: {
@@ -378,6 +382,10 @@ export const text = {
   },
 
   standing: {
+    platingVerdict: (read: string, unseen: number) => `places read, ${read}; ${unseen} never looked at or out of sight`,
+    shaftVerdict: (n: number) => (n === 1 ? 'one shaft, as she lies and in dock' : `${n} shafts, as they lie and in dock`),
+    timeVerdict: (n: number) => (n === 1 ? 'one event' : `${n} events`),
+    nextVerdict: (place: string) => `first: ${place}`,
     map: 'What the readings say of her shell',
     mapLead: 'The shell rolled out, keel in the middle, port above, starboard below. Worked from the newest reading of each place, as read; what no reading reaches is left as unknown, not sound.',
     shows: { lost: 'How much is gone', sd: 'How well that is known', below: 'Chance of being below its limit' } as Record<string, string>,
@@ -393,8 +401,8 @@ export const text = {
     nextMark: 'where to measure next, by number',
     port: 'port', starboard: 'starboard', keel: 'keel',
     next: 'Where to measure next',
-    nextLead: 'The ten places where one reading tells most. Print the field sheet, take a pencil.',
-    fieldSheet: 'Print the field sheet',
+    nextLead: 'The ten places where one reading tells most.',
+    fieldSheet: 'Print the field sheet, and take a pencil',
     readings: 'Every place read',
     zonesOfMap: 'How the readings of one plate thickness belong together',
     renewal: 'What would have to be renewed',
@@ -432,7 +440,6 @@ export const text = {
     papers: 'Papers of this page',
     seeMap: 'The map as a list',
     mapWords: (share: string, below: string) => `${share} of the shell was never looked at, is out of sight, or cannot be judged; ${below} of what was looked at are to be expected below their limit.`,
-    contents: 'On this page',
     nextColumns: { expected: 'thickness to expect', chance: 'chance of being below' } as Record<string, string>,
     lasts: 'they last',
     glandColumns: { travel: 'travel left', order: 'to order', chance: 'fails within ten years', margin: 'packing over water pressure', crush: 'gap over shaft', leak: 'water if it goes' } as Record<string, string>,

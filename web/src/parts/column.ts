@@ -13,4 +13,6 @@ export interface Column<Row> {
   number?: boolean
   /** What is shown instead of the text; told the row and the column's key. */
   cell?: Snippet<[Row, string]>
+  /** On a phone it stands without its name before it: a button says itself what it does. */
+  bare?: boolean
 }

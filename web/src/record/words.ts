@@ -1,6 +1,13 @@
 // The words of the page Record and of the signatures under a sheet.
 export const words = {
-  contents: 'On this page',
+  tellAside: (n: number) => (n ? `${n} told or drafted so far` : 'nothing told yet'),
+  questionsAside: (n: number, open: number) => (open ? `${open} of ${n} not answered yet` : `all ${n} answered`),
+  pollsAside: (n: number) => (n === 1 ? 'one matter' : `${n} matters`),
+  partsAside: (n: number, waiting: number) => (waiting ? `${n} in all, ${waiting} waiting for an answer` : `${n} in all`),
+  carriedAside: (n: number, past: number) => (past ? `${n} in all, ${past} past their day` : `${n} in all`),
+  deferredAside: (n: number, overdue: number) => (overdue ? `${n} in all, ${overdue} overdue` : `${n} in all`),
+  reviewsAside: (n: number, stale: number) => (stale ? `${n} in all, ${stale} stale` : `${n} in all`),
+  hazardsAside: (n: number) => `${n} in all`,
   tell: 'What to tell, and to whom',
   audience: { public: 'The public', donors: 'Those who give', board: 'The board' } as Record<string, string>,
   rhythm: { weekly: 'of the week', daily: 'of the day' } as Record<string, string>,
@@ -61,7 +68,7 @@ export const words = {
     answerLabel: 'Answer, in plain words',
     keep: 'Keep the answer',
     kept: 'Answered.',
-    for: (audience: string) => `for ${audience}`,
+    for: (audience: string) => `for ${{ public: 'the public', donors: 'those who give', board: 'the board', yard: 'the yards' }[audience] ?? audience}`,
   },
   parts: 'Parts off the ship',
   part: {
