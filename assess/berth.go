@@ -109,7 +109,7 @@ func (c *inquiry) berthPart(s *afloatState) BerthPart {
 	if out.Lowest < 0 {
 		p.Lowest.Worry, p.Hours.Worry = 1, 1
 		c.aground(&p, e, s, out)
-		p.Short = fmt.Sprintf("At %s the %s takes the ground for about %.0f hours a year, %.2f m at the lowest (%s). %s", p.Name, out.Place, out.Touches/3600, -out.Lowest, out.When[:10], p.Aground.Reason)
+		p.Short = fmt.Sprintf("At %s the %s takes the ground for about %.0f hours a year, %.2f m at the lowest (%s). %s", p.Name, out.Place, out.Touches/3600, -out.Lowest, out.When[:10], sentence(p.Aground.Reason))
 	}
 	return p
 }

@@ -327,7 +327,7 @@ func stateName(m uint64, list []effect) string {
 	var names []string
 	for i, e := range list {
 		if m>>i&1 == 1 {
-			names = append(names, lowerFirst(cmp.Or(e.e.Body.Name, e.e.ID)))
+			names = append(names, cmp.Or(e.e.Body.Name, e.e.ID))
 		}
 	}
 	if len(names) == 0 {
@@ -368,6 +368,10 @@ func (c *inquiry) contractAnswer(p *ContractPart, in choice.ContractIn, out choi
 	signed := 0.0
 	for _, j := range in.Works {
 		w := ContractWork{ID: j.ID, Kind: "work", Name: works[j.ID].Body.Name, Cost: cell("cost", "mean cost", j.Cost, "money"), Risk: cell("risk", "risk if it is not done", j.Risk, "money"), Must: j.Must}
+		if j.Risk == 0 {
+			w.Risk = unknown("risk", "risk if it is not done", "it keeps no water out by itself, so nothing is counted")
+			w.Risk.Text = map[bool]string{true: "must be done", false: "none counted"}[j.Must]
+		}
 		if slices.Contains(out.Sign, j.ID) {
 			signed += j.Cost
 			p.Sign = append(p.Sign, w)
@@ -391,8 +395,8 @@ func (c *inquiry) contractAnswer(p *ContractPart, in choice.ContractIn, out choi
 	for _, f := range []struct {
 		key, label string
 		x          *float64
-	}{{"expected", "expected cost, money and risk together", &out.Expected}, {"expected_money", "of it, money", out.Money}, {"expected_risk", "of it, risk of what is left undone", out.Risk}, {"wait_and_see", "the same if the hull were seen first", &out.WaitAndSee},
-		{"evpi", "what seeing the hull first would be worth", &out.EVPI}, {"vss", "what minding the states is worth over minding their mean", out.VSS}} {
+	}{{"expected", "expected cost, money and risk together", &out.Expected}, {"expected_money", "of it, money", out.Money}, {"expected_risk", "of it, risk of what is left undone", out.Risk}, {"wait_and_see", "the same if the hull were seen before signing", &out.WaitAndSee},
+		{"evpi", "what it would be worth to see the hull before signing", &out.EVPI}, {"vss", "what a rule for each finding is worth over one plan for the average", out.VSS}} {
 		if f.x != nil {
 			p.Figures = append(p.Figures, cell(f.key, f.label, *f.x, "money"))
 		}
@@ -405,11 +409,11 @@ func (c *inquiry) contractAnswer(p *ContractPart, in choice.ContractIn, out choi
 		for _, r := range out.Rule[statesShown:] {
 			share += r.Chance
 		}
-		p.Takes = append(p.Takes, fmt.Sprintf("The table shows the %d commonest states. %s, %.0f %% of the futures together, %s on the sheet.", statesShown, count(more, "rarer one", "rarer ones"), 100*share, isAre(more)))
+		p.Takes = append(p.Takes, fmt.Sprintf("The table shows the %d commonest ways in which she may be found. %s, %.0f %% of the futures together, %s on the sheet.", statesShown, count(more, "rarer one", "rarer ones"), 100*share, isAre(more)))
 	}
 	c.contractSays(p, in, signed)
-	p.Takes = append(p.Takes, fmt.Sprintf("%s drawn from %d futures up to the docking: which triggers light together. Those that the futures can't see light by the chance agreed for them.", count(len(in.States), "state", "states"), contractFutures),
-		fmt.Sprintf("Money must be enough in %.0f %% of the states. In the others a unit of money that isn't there counts %d times more (our own weight), so that only what must be done calls it.", 100*sureOfMoney, notThere),
+	p.Takes = append(p.Takes, fmt.Sprintf("%s drawn from %d futures up to the docking, by the triggers that light together. Triggers that the futures can't see light by the chance agreed for them.", count(len(in.States), "way to be found is", "ways to be found are"), contractFutures),
+		fmt.Sprintf("Money must be enough in %.0f %% of the futures. In the others each sum that isn't there counts %d times more (our own weight), so that only what must be done calls for it.", 100*sureOfMoney, notThere),
 		"A work added when the hull is seen costs 30 % more, a signed one that is dropped still 15 % (from memory).",
 		fmt.Sprintf("Risk of a work left undone: the chance that a part it treats lets water in before the next docking and can't be stopped afloat, times an emergency docking at %g times the works that must be done (common practice). A finding that calls money risks, if it is left, the same work in an emergency at that factor.", emergencyFactor))
 }
@@ -446,7 +450,7 @@ func whereFound(rule []string, states []choice.Outcome) string {
 		}
 	}
 	if share > 0.95 {
-		return "nearly however she is found"
+		return "almost however she is found"
 	}
 	for _, f := range slices.Sorted(mapKeys(seen)) {
 		right := 0.0
@@ -456,10 +460,10 @@ func whereFound(rule []string, states []choice.Outcome) string {
 			}
 		}
 		if right > best {
-			best, words = right, "where she is found "+f
+			best, words = right, "where “"+f+"” is found"
 		}
 		if 1-right > best {
-			best, words = 1-right, "unless she is found "+f
+			best, words = 1-right, "where “"+f+"” is not found"
 		}
 	}
 	switch {
@@ -468,26 +472,27 @@ func whereFound(rule []string, states []choice.Outcome) string {
 	case best > max(0.8, share, 1-share):
 		return "mostly " + words
 	}
-	return fmt.Sprintf("in %s: see below", count(len(rule), "state", "states"))
+	return fmt.Sprintf("in %d of the %d ways she may be found, which no one trigger tells apart", len(rule), len(states))
 }
 
 // contractSays is the answer in words: sign these, hold so much, and the rules that matter most.
 func (c *inquiry) contractSays(p *ContractPart, in choice.ContractIn, signed float64) {
-	s := "Sign nothing now"
+	s := "sign nothing now"
 	if len(p.Sign) > 0 {
-		s = fmt.Sprintf("Sign %s now for %s", map[bool]string{true: "this one work", false: "these " + count(len(p.Sign), "work", "works")}[len(p.Sign) == 1], c.money(roughly3(signed)))
+		s = fmt.Sprintf("sign %s now for %s", map[bool]string{true: "this one work", false: "these " + count(len(p.Sign), "work", "works")}[len(p.Sign) == 1], c.money(roughly3(signed)))
 	}
 	if in.Money != nil {
+		s = "With " + c.money(roughly(*in.Money)) + ": " + s
 		switch hold := *in.Money - signed; {
 		case hold > 0:
 			s += "; hold " + c.money(roughly(hold)) + " until the hull is seen"
 		case hold > -0.005*signed:
 			s += "; nothing is left to hold"
 		default:
-			s += fmt.Sprintf("; nothing is left to hold: they cost %s more than there is, so agree with the yard before signing what it drops", c.money(roughly(-hold)))
+			s += fmt.Sprintf("; nothing is left to hold. On average they cost %s more than there is: agree with the yard, before signing, what will be dropped", c.money(roughly(-hold)))
 		}
 	}
-	p.Says = append(p.Says, s+".")
+	p.Says = append(p.Says, upperFirst(s)+".")
 	for _, r := range p.Rules[:min(len(p.Rules), 3)] {
 		p.Says = append(p.Says, r.Says+" ("+r.Share.Text+" of the futures, "+r.Worth.Label+" "+c.money(roughly3(*r.Worth.Value))+").")
 	}

@@ -40,7 +40,7 @@ func TestSteamersContract(t *testing.T) {
 	if len(p.States) < 4 || len(p.States) > statesShown || shown > 100+1e-6 || shown < 90 || all && shown < 100-1e-6 {
 		t.Errorf("%d states with %v %% between them", len(p.States), shown)
 	}
-	if told := strings.Contains(strings.Join(p.Takes, " "), "commonest states"); told == all {
+	if told := strings.Contains(strings.Join(p.Takes, " "), "commonest ways"); told == all {
 		t.Errorf("%d states are shown: %q", len(p.States), p.Takes)
 	}
 	if _, ok := b.Sheet(p.Sheet); !ok {

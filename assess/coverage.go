@@ -111,9 +111,9 @@ func (c *inquiry) neverSeen(p *StandingPage) {
 
 func behindDoubler(e dossier.Entry[ship.Doubler], day quantity.Date) Notice {
 	b := e.Body
-	n := Notice{What: "Behind the doubler", Do: "Measure from inside, or take it off in dock; measure its edges first.", Kind: "doubler", ID: e.ID, Place: b.Place.String(), Worry: 1}
+	n := Notice{What: "Hull plating behind a doubler", Do: "Measure from inside, or take it off in dock; measure its edges first.", Kind: "doubler", ID: e.ID, Place: b.Place.String(), Worry: 1}
 	if b.Name != "" {
-		n.What = "Behind the doubler " + b.Name
+		n.What = "Hull plating behind " + b.Name
 	}
 	if b.Area != nil {
 		n.What += fmt.Sprintf(" (%s)", quantity.Format(*b.Area, "m2", 0))

@@ -57,8 +57,8 @@ func (c *inquiry) moneyPage(b *Brief) MoneyPage {
 	c.outside(&p)
 	c.nextDocking(&p)
 	c.moneyHead(&p)
-	c.ranking(&p)
 	c.oneTable(&p)
+	c.ranking(&p)
 	p.Missing = append(p.Missing, c.foreign...)
 	c.inCurrency(&p)
 	return p

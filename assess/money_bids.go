@@ -9,6 +9,7 @@ import (
 	"oakum/dossier"
 	"oakum/field"
 	"oakum/plan"
+	"oakum/quantity"
 )
 
 // BidRow is one yard's offer as it stands on paper.
@@ -65,12 +66,12 @@ func (c *inquiry) bidRow(p *MoneyPage, e dossier.Entry[plan.Bid]) BidRow {
 		if blankLine(l.Body) {
 			r.Blanks++
 		}
-		if words := arithmetic(l.Body); words != "" {
+		if words := arithmetic(l.Body, c.currency()); words != "" {
 			say(words, "The unit rate governs; have the bidder confirm it.", 2)
 		}
 	}
 	if r.Blanks > 0 {
-		say(count(r.Blanks, "line is", "lines are")+" blank. A blank is never nothing to pay.", "Ask for a figure, or put the own estimate in its place.", 1)
+		say(count(r.Blanks, "line is", "lines are")+" blank. A blank is never nothing to pay.", "Ask for a figure, or put our own estimate in its place.", 1)
 	}
 	if len(b.Excludes) > 0 && b.ExcludedSum == nil {
 		say("leaves out "+strings.Join(b.Excludes, ", ")+", at a cost nobody has named.", "Price what is left out before comparing.", 1)
@@ -92,12 +93,12 @@ func blankLine(l plan.BidLine) bool {
 }
 
 // arithmetic says where quantity times rate is not the amount written; a rounding of one unit of money is let pass.
-func arithmetic(l plan.BidLine) string {
+func arithmetic(l plan.BidLine, currency string) string {
 	if l.Quantity == nil || l.UnitRate == nil || l.Extension == nil {
 		return ""
 	}
 	if product := *l.Quantity * *l.UnitRate; math.Abs(product-*l.Extension) > 1 {
-		return fmt.Sprintf("line %s: %g at %g is %.2f, written as %.2f.", cmp.Or(l.Item, l.Description), *l.Quantity, *l.UnitRate, product, *l.Extension)
+		return fmt.Sprintf("line %s: %g at %s is %s, written as %s.", cmp.Or(l.Item, l.Description), *l.Quantity, quantity.Format(*l.UnitRate, currency, 2), quantity.Format(product, currency, 2), quantity.Format(*l.Extension, currency, 2))
 	}
 	return ""
 }

@@ -2,6 +2,7 @@ package assess
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 	"strings"
 
@@ -166,11 +167,22 @@ func (c *inquiry) ranking(p *MoneyPage) {
 	}
 	low := p.Bids[0]
 	if len(p.Bids) > 1 {
-		p.Heading = append(p.Heading, "On one footing the lowest bid is that of "+low.Yard+"; they may turn round with the quantities.")
+		p.Heading = append(p.Heading, "On one footing the lowest bid is that of "+low.Yard+stays(low.Lowest.Value)+".")
 	}
 	if p.priced && *low.Evaluated.P50 < 0.8*p.total.P50 {
-		p.BidNotes = append(p.BidNotes, Notice{What: low.Yard + " stands more than a fifth under the own estimate.", Do: "Budget from the estimate: awards that far under it have grown by a third to nearly two thirds before completion (GAO/NSIAD-86-27).", Kind: "bid", ID: low.ID, Page: "money", Worry: 1})
+		p.BidNotes = append(p.BidNotes, Notice{What: low.Yard + " stands more than a fifth under our own estimate.", Do: "Budget from the estimate: awards that far under it have grown by a third to nearly two thirds before completion (GAO/NSIAD-86-27).", Kind: "bid", ID: low.ID, Page: "money", Worry: 1})
 	}
+}
+
+// stays says whether the lowest bid is still the lowest when the quantities turn out otherwise.
+func stays(chance *float64) string {
+	switch {
+	case chance == nil:
+		return ""
+	case *chance > 99.5:
+		return ", over all the quantities that are expected"
+	}
+	return fmt.Sprintf("; when the quantities are known it ends as the lowest with a chance of %.0f %%", *chance)
 }
 
 func unpriced(r BidRow) int {

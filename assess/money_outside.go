@@ -98,7 +98,7 @@ func (c *inquiry) bothViews(view *OutsideView, p *MoneyPage, sheet string, out e
 		return notYetFigure(key, label)
 	}
 	others := func(key, label string, x *float64) Figure {
-		f := known(key, label, or0(x), "money", field.Computed, "money.reference")
+		f := known(key, label, or0(x), "money", field.Computed, "")
 		f.Sheet = sheet
 		return f
 	}
@@ -109,7 +109,7 @@ func (c *inquiry) bothViews(view *OutsideView, p *MoneyPage, sheet string, out e
 		ViewRow{"even odds", even, others("own_p50", "even odds", out.Sum50)},
 		ViewRow{"enough eight times in ten", inside("p80", "enough eight times in ten"), others("own_p80", "enough eight times in ten", out.Sum80)})
 	if out.Place != nil {
-		place := known("own_place", "would the own sum for eight in ten have been enough for the others?", *out.Place, "%", field.Computed, "money.reference")
+		place := known("own_place", "would our sum for eight in ten, at their size, have been enough for the others?", *out.Place, "%", field.Computed, "")
 		place.Sheet, place.Text = sheet, fmt.Sprintf("in %.0f %% of the cases", 100**out.Place)
 		view.More = append(view.More, place)
 	}

@@ -3,6 +3,7 @@ package assess
 import (
 	"cmp"
 	"math"
+	"regexp"
 	"slices"
 
 	"oakum/calc"
@@ -51,9 +52,12 @@ func (c *inquiry) sign(p *MoneyPage) {
 	}
 	c.signIf(p, in)
 	for _, w := range out.Warnings {
-		p.Missing = append(p.Missing, Notice{What: sentence(w), Kind: "pot", Page: "money"})
+		p.Missing = append(p.Missing, Notice{What: sentence(leadingSum.ReplaceAllString(w, "$0 "+c.currency())), Kind: "pot", Page: "money"})
 	}
 }
+
+// leadingSum is a sum at the head of a warning: a formula knows no currency.
+var leadingSum = regexp.MustCompile(`^[0-9][0-9\pZ]*[0-9]`)
 
 // signIn is the call: what is in hand, less what a restricted pot can't spend on the plan.
 func (c *inquiry) signIn(p *MoneyPage) money.SignIn {

@@ -61,7 +61,7 @@ func (p *RecordPage) head() {
 	case len(p.Parts)+len(p.Deferred)+len(p.Questions)+len(p.Updates)+len(p.Hazards) == 0:
 		p.Heading = append(p.Heading, "Nothing is on record yet: no part taken off, nothing left undone, nothing told.")
 	case len(p.Overdue) > 0:
-		p.Heading = append(p.Heading, fmt.Sprintf("%s on record for an answer.", count(len(p.Overdue), "thing waits", "things wait")))
+		p.Heading = append(p.Heading, fmt.Sprintf("%s for an answer.", count(len(p.Overdue), "thing waits", "things wait")))
 	default:
 		p.Heading = append(p.Heading, "Nothing on record is overdue.")
 	}

@@ -151,7 +151,8 @@ func (c *inquiry) heldBy(r *PartRow, e dossier.Entry[plan.Part]) {
 	}
 	r.State = "nothing waits"
 	if waits := c.overdueOf(e); len(waits) > 0 {
-		r.State = waits[0].What
+		// The row has named the part: only what waits is said again.
+		r.State = strings.TrimPrefix(strings.TrimPrefix(waits[0].What, r.Name), ", ")
 	}
 }
 

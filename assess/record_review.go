@@ -82,7 +82,7 @@ func (c *inquiry) reviewRows(p *RecordPage) {
 	for _, e := range dossier.All[plan.Review](c.d) {
 		r := c.reviewRow(e)
 		if r.State == stale {
-			p.Missing = append(p.Missing, Notice{What: r.Name + "'s signature under " + cmp.Or(r.Subject, r.Sheet) + " is stale.", Do: "Have the sheet looked at again.", Kind: "review", ID: e.ID, Page: "record", Worry: 1})
+			p.Missing = append(p.Missing, Notice{What: upperFirst(r.Name) + "'s signature under " + cmp.Or(r.Subject, r.Sheet) + " is stale.", Do: "Have the sheet looked at again.", Kind: "review", ID: e.ID, Page: "record", Worry: 1})
 		}
 		p.Reviews = append(p.Reviews, r)
 	}

@@ -98,7 +98,7 @@ func (row *PlateRow) unguarded(day quantity.Date, years, extra float64) {
 	row.due.early -= extra / row.left.rate
 	words := fmt.Sprintf("read before %.1f years without current: %s more may be gone where it is bare", years, quantity.Format(extra, "mm", 2))
 	row.Warnings = append(row.Warnings, words)
-	row.Life.Note = strings.TrimPrefix(row.Life.Note+fmt.Sprintf("; unprotected %.1f y since", years), "; ")
+	row.Life.Note = strings.TrimPrefix(row.Life.Note+fmt.Sprintf("; %.1f years without current since it was read", years), "; ")
 	if row.Life.Value == nil {
 		return
 	}

@@ -267,16 +267,24 @@ func (w water) lowWater(start, end time.Time) time.Time {
 	return at
 }
 
+// minute is a time as people read it, to the minute, in Universal Time.
+func minute(stamp string) string {
+	if len(stamp) < 16 {
+		return stamp
+	}
+	return stamp[:10] + " " + stamp[11:16] + " Universal Time"
+}
+
 func (out *UnderkeelOut) judge(in UnderkeelIn, span time.Duration) {
 	warn := func(format string, a ...any) { out.Warnings = append(out.Warnings, fmt.Sprintf(format, a...)) }
 	switch {
 	case out.Lowest < 0:
 		out.Verdict = "touches"
-		out.Reason = fmt.Sprintf("SHE TOUCHES: at the lowest water (%s) the %s stands %.2f m in the ground; about %.0f hours a year", out.When, out.Place, -out.Lowest, out.Touches/3600)
+		out.Reason = fmt.Sprintf("SHE TOUCHES: at the lowest water (%s) the %s stands %.2f m in the ground; about %.0f hours a year", minute(out.When), out.Place, -out.Lowest, out.Touches/3600)
 		out.Change = fmt.Sprintf("What would change it: %.2f m dredged or taken off her draft there; trim; what hangs below the keel taken off. What touching does to her stands on the sheet of her lying aground.", -out.Lowest)
 	case out.Lowest < out.Required:
 		out.Verdict = "short"
-		out.Reason = fmt.Sprintf("SHORT OF WATER: %.2f m under the %s at the lowest water (%s), %.2f m wanted", out.Lowest, out.Place, out.When, out.Required)
+		out.Reason = fmt.Sprintf("SHORT OF WATER: %.2f m under the %s at the lowest water (%s), %.2f m wanted", out.Lowest, out.Place, minute(out.When), out.Required)
 		out.Change = fmt.Sprintf("What would change it: %.2f m dredged or taken off her draft there.", out.Required-out.Lowest)
 	default:
 		out.Verdict, out.Reason = "afloat", fmt.Sprintf("afloat at all states of this tide: %.2f m under the %s at the lowest", out.Lowest, out.Place)

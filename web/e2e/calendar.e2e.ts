@@ -119,7 +119,7 @@ it('says which works to sign before the hull is seen', async () => {
   expect(await part.getByText(/^Sign/).count()).toBe(1)
   await page.unroute('**/money/contract/run?**')
   await part.getByRole('button', { name: 'Work it out' }).click()
-  await part.getByText(/^Sign these \d+ works now for/).waitFor()
+  await part.getByText(/^With .*: sign these \d+ works now for/).waitFor()
   await part.getByText('As she may be found', { exact: true }).first().click()
   await part.getByRole('columnheader', { name: 'Chance' }).waitFor()
   expect(complaints).toEqual([])
