@@ -14,7 +14,7 @@ export const words = {
   there: 'There is',
   want: 'Wanted',
   state: 'Says',
-  windows: (dock: string, n: number) => `Water enough at ${dock}: ${n} ${n === 1 ? 'time' : 'times'} in the coming year, Universal Time`,
+  windows: (dock: string, n: number, always: boolean) => (always ? `Water enough at ${dock} at every state of the tide` : `Water enough at ${dock}: ${n} ${n === 1 ? 'time' : 'times'} in the coming year, Universal Time`),
   from: 'From',
   to: 'To',
   highest: 'Highest water',

@@ -3,7 +3,7 @@ export const words = {
   below: (sum: string) => `Today ${sum} can be signed for: that is below the first rung.`,
   from: (sum: string) => `Today ${sum} can be signed for: the ladder starts from there, with what restricted pots may pay.`,
   outside: 'What happened to others',
-  outsideLead: 'The own lines and what became of other ships, side by side and never mixed.',
+  outsideLead: 'Our own lines and what became of other ships, side by side and never mixed.',
   what: 'What',
   inside: 'By our own lines',
   others: 'By the others',

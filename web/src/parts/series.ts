@@ -48,11 +48,14 @@ function cells(p: SeriesPoint | undefined, banded: boolean): (number | undefined
   return banded ? [p?.y, p?.low, p?.high] : [p?.y]
 }
 
+/** Four figures, as many as an ear can hold. */
+const said = (x: number) => String(Number(x.toPrecision(4)))
+
 /** What a chart says in a sentence, for those who don't see it. */
 export function sentence(title: string, y: Axis, series: readonly Series[]): string {
   const parts = series.filter((s) => s.points.length > 0).map((s) => {
     const [first, last] = [s.points[0]!, s.points.at(-1)!]
-    return `${s.label}: ${first.y} → ${last.y}${y.unit ? ` ${y.unit}` : ''}`
+    return `${s.label}: ${said(first.y)} → ${said(last.y)}${y.unit ? ` ${y.unit}` : ''}`
   })
   return [title, ...parts].join('. ')
 }

@@ -14,7 +14,11 @@ class Reading {
   }
 
   get ship(): Promise<ShipHead> {
-    return this.#once('ship', () => client.ship())
+    return this.#once('ship', async () => {
+      const ship = await client.ship()
+      reader.currency = ship.currency
+      return ship
+    })
   }
 
   get brief(): Promise<Brief> {

@@ -15,6 +15,9 @@ function kept(): Units {
 class Reader {
   #units = $state<Units>(kept())
 
+  /** What the ship counts her money in, once she is read. */
+  currency = $state('money')
+
   get units(): Units {
     return this.#units
   }
