@@ -3,26 +3,30 @@ package assess
 import (
 	"cmp"
 	"slices"
+	"strconv"
 	"strings"
 
 	"oakum/dossier"
+	"oakum/field"
 	"oakum/formula/choice"
 	"oakum/plan"
 )
 
 // PollRow counts what the voices say of a course, in five ways.
 type PollRow struct {
+	ID     string `json:"id"`
+	Kind   string `json:"kind"`
 	Matter string `json:"matter"`
 	Course string `json:"course"`
-	Prefer int    `json:"prefer"`  // it is their first
-	LiveBy int    `json:"live_by"` // first, or could live with it
-	Refuse int    `json:"refuse"`
-	Heard  int    `json:"heard"`
+	Prefer Figure `json:"prefer"`  // it is their first
+	LiveBy Figure `json:"live_by"` // first, or could live with it
+	Refuse Figure `json:"refuse"`
+	Heard  Figure `json:"heard"`
 	// By whole orders: what they prefer stands above what they could live with, that above what they say nothing of, and that above what they refuse.
-	Points float64 `json:"points"` // one for each course below it, half for each beside it
-	Beats  int     `json:"beats"`  // how many other courses it beats one against one
-	Beaten int     `json:"beaten"` // how many beat it
-	Others int     `json:"others"` // how many others there are
+	Points Figure `json:"points"` // one for each course below it, half for each beside it
+	Beats  Figure `json:"beats"`  // how many other courses it beats one against one
+
+	poll *choice.PollOut // of its matter
 }
 
 // PollWords says of one matter how the ways of counting come out, and why they may differ.
@@ -56,113 +60,71 @@ func (c *inquiry) pollOf(p *ChoicesPage, m MatterRow) []PollRow {
 	if len(voices) == 0 {
 		return nil
 	}
-	var rows []PollRow
-	var ids []string
+	in := choice.PollIn{}
+	names, courses := map[string]string{}, map[string]CourseRow{}
 	for _, r := range p.Courses {
-		if r.MatterID != m.ID {
-			continue
+		if _, twice := courses[r.Name]; r.MatterID == m.ID {
+			if twice {
+				r.Name += " (" + r.ID + ")"
+			}
+			names[r.ID], courses[r.Name], in.Courses = r.Name, r, append(in.Courses, r.Name)
 		}
-		ids = append(ids, r.ID)
-		row := PollRow{Matter: m.Name, Course: r.Name, Heard: len(voices)}
-		for _, v := range voices {
+	}
+	for _, v := range voices {
+		b := choice.Ballot{Who: v.Name, Count: 1}
+		for _, r := range p.Courses {
+			name, known := names[r.ID]
+			if !known || r.MatterID != m.ID {
+				continue
+			}
 			switch says(v, r.ID) {
 			case "prefers":
-				row.Prefer, row.LiveBy = row.Prefer+1, row.LiveBy+1
+				b.Prefers = append(b.Prefers, name)
 			case "could live with":
-				row.LiveBy++
+				b.Accepts = append(b.Accepts, name)
 			case "refuses":
-				row.Refuse++
+				b.Refuses = append(b.Refuses, name)
 			}
 		}
-		rows = append(rows, row)
+		in.Ballots = append(in.Ballots, b)
 	}
-	byOrder(rows, voices, ids)
-	slices.SortStableFunc(rows, func(a, b PollRow) int { return cmp.Or(b.LiveBy-a.LiveBy, a.Refuse-b.Refuse, b.Prefer-a.Prefer) })
-	return rows
-}
-
-// level is how high a course stands with a voice.
-func level(v plan.Voice, course string) int {
-	switch says(v, course) {
-	case "prefers":
-		return 3
-	case "could live with":
-		return 2
-	case "refuses":
-		return 0
+	sheet, out, err := work(c.book, choice.Poll, m.ID, "the voices on "+m.Name, in, map[string]field.Given{"courses": how(field.Documented, "as entered"), "ballots": how(field.Documented, "the voices entered")})
+	if err != nil {
+		return nil
 	}
-	return 1
-}
-
-// byOrder counts whole orders: points by rank, and course against course.
-func byOrder(rows []PollRow, voices []plan.Voice, ids []string) {
-	var ballots []choice.Ballot
-	for _, v := range voices {
-		b := choice.Ballot{Count: 1}
-		for _, id := range ids {
-			b.Level = append(b.Level, level(v, id))
+	var rows []PollRow
+	for _, t := range out.Table {
+		cell := func(key, label string, x float64, note string) Figure {
+			f := known(key, label, x, "-", field.Computed, "")
+			f.Text, f.Note, f.Sheet = strconv.FormatFloat(x, 'f', -1, 64), note, sheet.ID
+			return f
 		}
-		ballots = append(ballots, b)
+		rows = append(rows, PollRow{ID: courses[t.Course].ID, Kind: "course", Matter: m.Name, Course: t.Course, poll: &out,
+			Prefer: cell("prefer", "whose first it is", float64(t.First), ""), LiveBy: cell("live_by", "who could live with it", float64(t.LiveBy), ""), Refuse: cell("refuse", "who refuse it", float64(t.Refuse), ""),
+			Points: cell("points", "points by rank", t.Points, ""), Beats: cell("beats", "courses it beats", float64(t.Beats), "of "+count(len(in.Courses)-1, "other", "others")), Heard: cell("heard", "voices heard", float64(out.Heard), "")})
 	}
-	t := choice.Count(len(ids), ballots)
-	for i := range rows {
-		rows[i].Points, rows[i].Beats, rows[i].Others = t.Borda[i], t.Beats[i], len(ids)-1
-		for j := range rows {
-			if t.Over[j][i] > t.Over[i][j] {
-				rows[i].Beaten++
-			}
-		}
-	}
-}
-
-// counting is one way to count, with the courses it puts first.
-type counting struct {
-	by   string
-	lead []string
-}
-
-func countings(rows []PollRow) []counting {
-	return []counting{
-		{"by first choices", leaders(rows, func(r PollRow) int { return r.Prefer })},
-		{"by what most could live with", leaders(rows, func(r PollRow) int { return r.LiveBy })},
-		{"refused least", leaders(rows, func(r PollRow) int { return -r.Refuse })},
-		{"by rank", leaders(rows, func(r PollRow) int { return int(2 * r.Points) })},
-		{"one against one", unbeaten(rows)},
-	}
-}
-
-// agreed are the courses that every way of counting puts first, alone or with others.
-func agreed(rows []PollRow) []string {
-	ways := countings(rows)
-	return slices.DeleteFunc(slices.Clone(ways[0].lead), func(course string) bool {
-		return slices.ContainsFunc(ways, func(w counting) bool { return !slices.Contains(w.lead, course) })
+	of := func(f Figure) int { return int(*f.Value) }
+	slices.SortStableFunc(rows, func(a, b PollRow) int {
+		return cmp.Or(of(b.LiveBy)-of(a.LiveBy), of(a.Refuse)-of(b.Refuse), of(b.Prefer)-of(a.Prefer))
 	})
+	return rows
 }
 
 // differ says how the ways of counting point to different courses; "" where they agree on one at least.
 func differ(rows []PollRow) string {
-	if len(agreed(rows)) > 0 {
+	out := rows[0].poll
+	if len(out.Agreed) > 0 {
 		return ""
 	}
 	var said []string
-	for _, w := range countings(rows) {
-		lead := strings.Join(w.lead, " and ")
+	for _, w := range out.Ways {
+		lead := strings.Join(w.Lead, " and ")
 		if lead == "" {
 			lead = "none, as each is beaten by another"
 		}
-		said = append(said, w.by+" "+lead)
+		said = append(said, w.By+" "+lead)
 	}
 	return strings.Join(said, "; ") + "."
-}
-
-// unbeaten are the courses that no other beats, one against one.
-func unbeaten(rows []PollRow) (names []string) {
-	for _, r := range rows {
-		if r.Beaten == 0 {
-			names = append(names, r.Course)
-		}
-	}
-	return names
 }
 
 // pollWords says for each matter that was polled how the ways of counting come out.
@@ -176,7 +138,7 @@ func pollWords(polls []PollRow) []PollWords {
 		rows := polls[from:to]
 		w := PollWords{Matter: rows[0].Matter, Words: differ(rows)}
 		if w.Agree = w.Words == ""; w.Agree {
-			w.Words = "Every way of counting puts " + strings.Join(agreed(rows), " and ") + " first, alone or with another."
+			w.Words = "Every way of counting puts " + strings.Join(rows[0].poll.Agreed, " and ") + " first, alone or with another."
 		} else {
 			w.Words = "The ways of counting differ: " + w.Words + " First choices can split among courses that are alike; assent and rank favour what few mind; one against one can go round. Agree on the way before counting."
 		}
@@ -184,15 +146,4 @@ func pollWords(polls []PollRow) []PollWords {
 		from = to
 	}
 	return list
-}
-
-func leaders(rows []PollRow, score func(PollRow) int) []string {
-	best := score(slices.MaxFunc(rows, func(a, b PollRow) int { return cmp.Compare(score(a), score(b)) }))
-	var names []string
-	for _, r := range rows {
-		if score(r) == best {
-			names = append(names, r.Course)
-		}
-	}
-	return names
 }

@@ -38,13 +38,20 @@ func TestThePollsDiffer(t *testing.T) {
 		got[r.Course] = r
 	}
 	// Points: leave 4 x 2 = 8; seal 2 x 1 + 2 x 1 + 3 x 2 + 2 x 1 = 12; off 3 x 1 + 2 x 2 = 7; in all 9 x 3 = 27.
-	if r := got["seal"]; r.Prefer != 3 || r.LiveBy != 7 || r.Refuse != 0 || r.Points != 12 || r.Beats != 2 {
+	if r := got["seal"]; *r.Prefer.Value != 3 || *r.LiveBy.Value != 7 || *r.Refuse.Value != 0 || *r.Points.Value != 12 || *r.Beats.Value != 2 {
 		t.Errorf("seal: %+v", r)
 	}
-	if r := got["leave"]; r.Prefer != 4 || r.Points != 8 || r.Beats != 0 {
+	if r := got["leave"]; *r.Prefer.Value != 4 || *r.Points.Value != 8 || *r.Beats.Value != 0 {
 		t.Errorf("leave: %+v", r)
 	}
-	if r := got["off"]; r.Points != 7 || r.Beats != 1 {
+	for _, r := range p.Polls {
+		for _, f := range []Figure{r.Prefer, r.LiveBy, r.Refuse, r.Points, r.Beats, r.Heard} {
+			if f.Sheet == "" {
+				t.Errorf("%s: no sheet for %s", r.Course, f.Label)
+			}
+		}
+	}
+	if r := got["off"]; *r.Points.Value != 7 || *r.Beats.Value != 1 {
 		t.Errorf("off: %+v", r)
 	}
 	if len(p.PollWords) != 1 || p.PollWords[0].Agree || !strings.Contains(p.PollWords[0].Words, "by first choices leave; by what most could live with seal; refused least seal; by rank seal; one against one seal.") {

@@ -65,7 +65,7 @@ func TestWaysOfCountingDiffer(t *testing.T) {
 	put(t, d, "v2", plan.Voice{Name: "two", Matter: "m", Prefers: "a", Accepts: []string{"b"}})
 	put(t, d, "v3", plan.Voice{Name: "three", Matter: "m", Prefers: "b", Refuses: []string{"a"}})
 	p := brief(t, d, "2026-05-01").Choices
-	if r := p.Polls[0]; r.Course != "sealed" || r.Prefer != 1 || r.LiveBy != 3 || r.Refuse != 0 || r.Heard != 3 {
+	if r := p.Polls[0]; r.Course != "sealed" || *r.Prefer.Value != 1 || *r.LiveBy.Value != 3 || *r.Refuse.Value != 0 || *r.Heard.Value != 3 {
 		t.Errorf("%+v", p.Polls)
 	}
 	if len(p.Close) != 1 || p.Close[0].What != "Propellers: by first choices off; by what most could live with sealed; refused least sealed; by rank off; one against one off." { // two of three put off above sealed

@@ -8,4 +8,4 @@ package choice
 import "oakum/calc"
 
 // Methods lists the subject's methods.
-func Methods() []calc.Method { return []calc.Method{Tree, Weigh, Scope, Contract} }
+func Methods() []calc.Method { return []calc.Method{Tree, Weigh, Poll, Scope, Contract} }

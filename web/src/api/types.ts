@@ -2405,24 +2405,16 @@ export interface components {
             label: string;
         };
         AssessPollRow: {
-            /** Format: int64 */
-            beaten: number;
-            /** Format: int64 */
-            beats: number;
+            beats: components["schemas"]["AssessFigure"];
             course: string;
-            /** Format: int64 */
-            heard: number;
-            /** Format: int64 */
-            live_by: number;
+            heard: components["schemas"]["AssessFigure"];
+            id: string;
+            kind: string;
+            live_by: components["schemas"]["AssessFigure"];
             matter: string;
-            /** Format: int64 */
-            others: number;
-            /** Format: double */
-            points: number;
-            /** Format: int64 */
-            prefer: number;
-            /** Format: int64 */
-            refuse: number;
+            points: components["schemas"]["AssessFigure"];
+            prefer: components["schemas"]["AssessFigure"];
+            refuse: components["schemas"]["AssessFigure"];
         };
         AssessPollWords: {
             agree: boolean;

@@ -106,7 +106,6 @@ export const words = {
   polls: 'What the voices say, counted in more than one way',
   pollsLead: 'By rank: a point for each course below it with a voice, half for each beside it. Beats: how many other courses more voices put below it than above.',
   pollsLink: 'Voices and courses on Choices',
-  beats: (n: number, of: number) => `${n} of ${of}`,
   papers: 'Papers to print',
   bidForm: 'Form of bid (workbook)',
   bidFormFor: 'yards that bid: rates are typed in, amounts work themselves out, and what comes back is brought in as a file',
