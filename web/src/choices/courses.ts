@@ -74,6 +74,7 @@ function weights(page: Page, matter: MatterRow, courses: readonly Course[]): Sid
 function voices(page: Page, matter: MatterRow, courses: readonly Course[]): SideRow[] {
   const own = page.voice_values.filter((v) => v.matter === matter.name)
   const names = [...new Set(own.map((v) => v.voice))]
+  const n = (f: { value: number | null }) => f.value ?? 0
   const polls = courses.map((c) => page.polls.find((p) => p.matter === matter.name && p.course === c.name))
   return [
     ...names.map((voice) => ({
@@ -83,6 +84,6 @@ function voices(page: Page, matter: MatterRow, courses: readonly Course[]): Side
         return v ? { ...v.value, note: v.says } : ''
       }),
     })),
-    ...(polls.some(Boolean) ? [{ label: text.choices.polled, cells: polls.map((p) => (p ? text.choices.poll(p.prefer, p.live_by - p.prefer, p.refuse, p.heard) : '')) }] : []),
+    ...(polls.some(Boolean) ? [{ label: text.choices.polled, cells: polls.map((p) => (p ? text.choices.poll(n(p.prefer), n(p.live_by) - n(p.prefer), n(p.refuse), n(p.heard)) : '')) }] : []),
   ]
 }
