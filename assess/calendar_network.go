@@ -86,7 +86,7 @@ func (c *inquiry) networkPart(p *CalendarPage, yards []*yardDate) NetworkPart {
 		return n
 	}
 	n.End = out.End.String()
-	for _, l := range [][2]string{{"length", "works in dock, if there were enough of everything"}, {"resource_length", "works in dock, with the crews and gear there are"}, {"p50", "as likely less as more"}, {"p80", "eight in ten that it takes less"}, {"sd", "standard deviation of the critical path"}, {"cost_per_day", "one more day costs, dock and income lost"}, {"cost", "the days cost"}} {
+	for _, l := range [][2]string{{"length", "works in dock, if there were enough of everything"}, {"resource_length", "works in dock, with the crews and gear there are"}, {"p50", "as likely less as more"}, {"p80", "eight in ten that it takes less"}, {"sd", "standard deviation of the critical path"}, {"cost_per_day", "a day costs at the rates of the dock, income lost with it"}, {"cost", "the days cost"}} {
 		if f := result(sheet, l[0], l[1]); f.Value != nil {
 			n.Figures = append(n.Figures, f)
 		}

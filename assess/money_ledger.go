@@ -40,7 +40,7 @@ func (c *inquiry) account(p *MoneyPage) {
 	}
 	p.ledger, p.held = out, true
 	for _, l := range [][2]string{{"in_hand", "in hand"}, {"committed", "signed for and not yet paid"}, {"retained", "of that, kept back from bills"}, {"reserve", "reserve, never spent on anything else"},
-		{"free", "free to sign"}, {"free_for_anything", "of that, free for anything"}, {"pledges_open", "pledges not yet received, at their face"}, {"pledges_counted", "pledges, as far as they count"},
+		{"free", "free, before pledges and grants"}, {"free_for_anything", "of that, free for anything"}, {"pledges_open", "pledges not yet received, at their face"}, {"pledges_counted", "pledges, as far as they count"},
 		{"pledges_waiting", "pledges that wait for a condition: counted as nothing"}, {"grants_matched", "grants earned by own money"}, {"grants_to_come", "of that, not yet paid"}, {"deepest_gap", "deepest gap below the reserve"}} {
 		f := result(sheet, l[0], l[1])
 		switch {

@@ -62,7 +62,7 @@ func (c *inquiry) potRows(p *MoneyPage, d *ledgerDraft, out money.LedgerOut, she
 	}
 	for _, s := range out.ByPot {
 		r := PotRow{ID: ids[s.Name], Name: s.Name, Restricted: s.Restricted, InHand: cell("in_hand", "in hand", s.InHand), Committed: cell("committed", "signed for", s.Committed),
-			Reserve: cell("reserve", "reserve", s.Reserve), Free: cell("free", "free to sign", s.Free)}
+			Reserve: cell("reserve", "reserve", s.Reserve), Free: cell("free", "free, before pledges and grants", s.Free)}
 		if s.Free < 0 {
 			r.Free.Worry = 2
 			r.Free.Note = "more is signed for than the pot holds"

@@ -84,7 +84,11 @@ func lineOf(f field.Field, v reflect.Value) (Line, bool) {
 	}
 	l := Line{Key: f.Key, Symbol: f.Symbol, Label: f.Label, Value: value, Unit: unit, Fields: f.Fields, raw: f.Get(v)}
 	if x, isNumber := l.base(); isNumber {
-		l.Text = quantity.Format(x, unit, -1)
+		digits := -1
+		if f.Type == field.Integer {
+			digits = 0 // 56 blocks, not 56.00
+		}
+		l.Text = quantity.Format(x, unit, digits)
 		if unit == "s" && math.Abs(x) >= 120 {
 			l.Text += " (" + quantity.Lasting(x) + ")"
 		}

@@ -293,3 +293,14 @@ func TestAChangeOrderSaysHowItIsPriced(t *testing.T) {
 		}
 	}
 }
+
+// A group of figures on a sheet has labels and units, a count no decimals.
+func TestSheetNamesUnitsOfAGroup(t *testing.T) {
+	text := strings.Join(read(t, printed(t, steamer(), "sheet:docking.blocks@dock-skellby", "A4")), "")
+	for _, want := range []string{"attheafterend42.957t/m", "attheforeend37.626t/m", "lengththatcarries83.4m", "keelblocksinplacen56largest"} {
+		if !strings.Contains(text, want) {
+			at := max(strings.Index(text, "tz"), 0)
+			t.Errorf("no %q near %q", want, text[at:min(at+200, len(text))])
+		}
+	}
+}

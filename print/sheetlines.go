@@ -70,7 +70,36 @@ func value(l calc.Line) string {
 	if l.Text != "" {
 		return l.Text
 	}
+	if group, ok := l.Value.(map[string]any); ok && small(group) {
+		return grouped(group, l.Fields)
+	}
 	return plain(l.Value, l.Unit)
+}
+
+// small tells whether a group holds single values and short lists only: a hull's table of offsets is told by its size.
+func small(group map[string]any) bool {
+	for _, v := range group {
+		switch x := v.(type) {
+		case []any:
+			if len(x) > 4 {
+				return false
+			}
+		case map[string]any:
+			return false
+		}
+	}
+	return true
+}
+
+// grouped says each value of a group with its label and unit, in the order they are declared.
+func grouped(group map[string]any, fields []field.Field) string {
+	var parts []string
+	for _, f := range fields {
+		if v, ok := group[f.Key]; ok && v != nil {
+			parts = append(parts, f.Label+" "+plain(v, f.Unit))
+		}
+	}
+	return strings.Join(parts, "; ")
 }
 
 // plain puts any value of a sheet into words. A list too long to read says how long it is; the file of the dossier holds it.

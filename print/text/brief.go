@@ -2,6 +2,7 @@ package text
 
 import (
 	"io"
+	"strings"
 
 	"oakum/assess"
 )
@@ -122,7 +123,7 @@ func (p *printer) docking(d assess.DockingPage) {
 	}
 	for _, l := range d.Landing {
 		p.line("")
-		p.wrap("", l.What+": "+l.Verdict+". "+l.Reason+" "+l.Change)
+		p.wrap("", l.What+": "+l.Verdict+". "+stopped(l.Reason)+" "+stopped(l.Change))
 	}
 }
 
@@ -150,4 +151,12 @@ func (p *printer) inDock(d assess.InDockPage) {
 func (p *printer) record(r assess.RecordPage) {
 	p.page("What to leave behind", r.Heading)
 	p.notices("Waiting for an answer", r.Overdue)
+}
+
+// stopped ends a sentence that has no stop.
+func stopped(s string) string {
+	if s == "" || strings.ContainsAny(s[len(s)-1:], ".?!:") {
+		return s
+	}
+	return s + "."
 }
