@@ -52,6 +52,21 @@ func TestMeasureNormalPreposterior(t *testing.T) {
 	})
 }
 
+// Limit: a look whose error is beyond all bounds is worth nothing and changes nothing, and so is any look at what is known to the last digit.
+func TestMeasureOfNextToNothing(t *testing.T) {
+	for _, c := range []struct{ sd, err float64 }{{2, 1e30}, {1e-12, 0.5}} {
+		in := two(12, c.sd)
+		in.Looks = []Look{{Name: "gauge", Readings: 1, Error: &c.err, Price: 3}}
+		out, err := Measure.Fn(in)
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, "the look", out.Looks[0].EVSI, 0, 1e-6)
+		near(t, "its price", out.Looks[0].Net, -3, 1e-6)
+		near(t, "changes", out.Looks[0].Changes, 0, 1e-6)
+	}
+}
+
 // Published: unit normal loss function tables, L(0) = .3989, L(0.5) = .1978, L(1) = .0833, L(2) = .0085 (Raiffa and Schlaifer, table II).
 func TestUnitLossPublished(t *testing.T) {
 	for z, want := range map[float64]float64{0: 0.3989, 0.5: 0.1978, 1: 0.0833, 2: 0.0085} {

@@ -32,6 +32,9 @@ func (in MeasureIn) integrate(mean, sd, prior, left float64, f func(x, weight fl
 			sum += weight * f(at, weight)
 		}
 	}
+	if total == 0 { // a spread that the digits of the mean can't show: a look that says next to nothing
+		return f(mean, 1)
+	}
 	return sum / total
 }
 

@@ -2,7 +2,6 @@ package text
 
 import (
 	"io"
-	"strings"
 
 	"oakum/assess"
 )
@@ -123,7 +122,7 @@ func (p *printer) docking(d assess.DockingPage) {
 	}
 	for _, l := range d.Landing {
 		p.line("")
-		p.wrap("", l.What+": "+l.Verdict+". "+stopped(l.Reason)+" "+stopped(l.Change))
+		p.wrap("", l.What+": "+l.Verdict+". "+stop(l.Reason)+" "+stop(l.Change))
 	}
 }
 
@@ -151,12 +150,4 @@ func (p *printer) inDock(d assess.InDockPage) {
 func (p *printer) record(r assess.RecordPage) {
 	p.page("What to leave behind", r.Heading)
 	p.notices("Waiting for an answer", r.Overdue)
-}
-
-// stopped ends a sentence that has no stop.
-func stopped(s string) string {
-	if s == "" || strings.ContainsAny(s[len(s)-1:], ".?!:") {
-		return s
-	}
-	return s + "."
 }
