@@ -18,8 +18,8 @@ type ExtremeIn struct {
 	Growth    float64   `key:"growth" symbol:"m" default:"1" min:"0" max:"2" label:"exponent of growth: depth goes as age to this power" help:"1 is the pessimistic end; pits in still sea water were found between 0.3 and 1"`
 	Age       *float64  `key:"age" unit:"y" symbol:"a" over:"0" max:"200" label:"years the pits have grown" help:"with it, the years ahead are shown"`
 	Ahead     int       `key:"ahead" default:"10" min:"1" max:"100" label:"years ahead"`
-	Location  *float64  `key:"location" unit:"mm" symbol:"lam0" label:"location, of a law fitted elsewhere"`
-	Scale     *float64  `key:"scale" unit:"mm" symbol:"alp0" over:"0" label:"its scale"`
+	Location  *float64  `key:"location" unit:"mm" symbol:"lam0" min:"-1000" max:"1000" label:"location, of a law fitted elsewhere"`
+	Scale     *float64  `key:"scale" unit:"mm" symbol:"alp0" over:"0" max:"1000" label:"its scale"`
 	Shape     *float64  `key:"shape" symbol:"xi0" min:"-0.99" max:"5" label:"its shape, above 0 heavy in the tail; 0 for Gumbel"`
 }
 
