@@ -33,7 +33,7 @@ func (c *inquiry) dockingPage() DockingPage {
 	state, missing := c.state()
 	if missing != nil {
 		p.Missing = append(p.Missing, missing...)
-		p.Heading = append(p.Heading, "Whether she can be docked can't be told yet: "+missing[0].What)
+		p.Heading = append(p.Heading, "Whether she can be docked can't be told yet: "+lowerFirst(missing[0].What))
 	}
 	p.Missing = append(p.Missing, c.formDoubts()...)
 	if state != nil {

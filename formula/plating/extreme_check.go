@@ -61,7 +61,7 @@ func (out *ExtremeOut) warn(in ExtremeIn) {
 		}
 	}
 	if out.GOF != nil && out.GOFLimit != nil && *out.GOF > *out.GOFLimit {
-		say("the data do not look like this law (distance %.2f, chance passes %.2f once in twenty): mixed zones, or try gev", *out.GOF, *out.GOFLimit)
+		say("the readings do not follow the law taken (distance %.2f, chance passes %.2f once in twenty): see whether two zones are mixed, or take the law that lets the data say how heavy the tail is (gev)", *out.GOF, *out.GOFLimit)
 	}
 	if in.Model == "gumbel" && out.Shape != 0 {
 		say("a shape is given, so the law is the three-parameter one, not Gumbel's")

@@ -93,7 +93,7 @@ export const text = {
     rows: (n: number) => (n === 1 ? '1 row' : `${n} rows`),
     more: (n: number) => `Show ${n} more`,
     file: 'Save as CSV',
-    verdict: (n: number, asking: readonly string[]) => (asking.length ? `${n} in all: ${asking.join(', ')}` : `${n} in all`),
+    verdict: (n: number, asking: readonly string[]) => (n === 0 ? 'nothing entered yet' : asking.length ? `${n} in all: ${asking.join(', ')}` : `${n} in all`),
     printed: (shown: number, of: number) => `The first ${shown} of ${of} rows. The rest: on the page, show them before printing, or save them as CSV.`,
   },
 
@@ -382,8 +382,8 @@ export const text = {
   },
 
   standing: {
-    platingVerdict: (read: string, unseen: number) => `places read, ${read}; ${unseen} never looked at or out of sight`,
-    shaftVerdict: (n: number) => (n === 1 ? 'one shaft, as she lies and in dock' : `${n} shafts, as they lie and in dock`),
+    platingVerdict: (read: string, unseen: number) => (unseen ? `places read, ${read}; ${unseen} never looked at or out of sight` : `places read: ${read}`),
+    shaftVerdict: (n: number) => (n === 0 ? 'nothing entered yet' : n === 1 ? 'one shaft, as she lies and in dock' : `${n} shafts, as they lie and in dock`),
     timeVerdict: (n: number) => (n === 1 ? 'one event' : `${n} events`),
     nextVerdict: (place: string) => `first: ${place}`,
     map: 'What the readings say of her shell',

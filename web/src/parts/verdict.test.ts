@@ -14,3 +14,7 @@ it('takes the worry of a notice itself', () => {
 it('says nothing of soundness where nothing asks', () => {
   expect(verdict([{ place: 'fr 3' }])).toBe('1 in all')
 })
+
+it('says where nothing is entered', () => {
+  expect(verdict([])).toBe('nothing entered yet')
+})
