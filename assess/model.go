@@ -33,6 +33,7 @@ var Assumptions = []string{
 	"An emergency docking costs about twice a planned one (common practice); no dock is free at once in a quarter of cases, and she is lost waiting in 5 % of those (from memory).",
 	"A plate first lets water in when 2 mm of its mean thickness are left, since pits go before the mean, and through a hole of 8 mm (from memory). Half of idle underwater valves and blanks let water by after 40 years, at first a hundredth of what the open hole would (from memory).",
 	"A part that has outlived its reckoned life is taken for a better one of its kind (outlook.outlived). A gland whose gap nobody measured passes 5 m³/h without its packing (from memory). Leaks that the pumps take at a quarter of what they give are nursed and send her to no dock.",
+	"New coating, anodes and current change no plate's loss here: a plate that isn't renewed in dock goes on wasting as it does now. So docking looks no better than it is, and the rate of new scale after it is not foretold (our own simplification). Works that must be done are done and paid whatever the purse holds.",
 	"Works go on side by side: each keeps her in dock for its share of the plan's days. Where docking and undocking stand among the works, the dock's own first day and day rate are taken to be in them.",
 	"Prices rise 3 % a year; money is discounted at 3.5 % a year; costs of works move together with a correlation of 0.2 (from memory).",
 }

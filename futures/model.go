@@ -81,7 +81,6 @@ type Work struct {
 	Value    float64 // worth a unit of money when not all can be afforded; the least worthy is deferred first
 	Must     bool
 	Parts    []int // parts it renews
-	Zones    []int // zones whose protection it renews
 	Days     float64
 	Growth   Spread // multiplies the cost once the steel is seen
 	Findings string // triggers of this name add to it
