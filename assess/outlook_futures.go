@@ -12,7 +12,7 @@ import (
 )
 
 // quickFutures is how many futures a brief runs for itself; the Outlook page asks for more.
-const quickFutures = 1024
+const quickFutures = 4096
 
 // seed makes every brief's futures the same for the same ship.
 const seed = 1931

@@ -33,7 +33,7 @@ it('compares the plans that the keeper chooses, on the same futures', async () =
   await plans.getByText('Choose two to four.').waitFor()
   await plans.getByRole('checkbox', { name: /Autumn 2027 at Skellby/ }).check()
   await plans.getByRole('checkbox', { name: /Wait two years/ }).check()
-  await plans.getByRole('button', { name: 'Compare on 4 096 futures' }).click()
+  await plans.getByRole('button', { name: 'Compare on 16 384 futures' }).click()
   const table = page.getByRole('region', { name: 'The plans on the same futures' })
   await table.getByRole('columnheader', { name: 'Wait two years' }).waitFor({ timeout: 60_000 })
   expect(await table.getByRole('columnheader').allInnerTexts()).toHaveLength(4)

@@ -3,7 +3,7 @@ export const words = {
   choose: 'Which plans',
   chooseLead: 'Two to four, the first is what the others are held against.',
   chosen: (n: number) => `${n} of four`,
-  compare: 'Compare on 4 096 futures',
+  compare: 'Compare on 16 384 futures',
   many: 'Run 100 000 futures',
   few: 'Choose two to four.',
   rows: { bill: 'bill', deferred: 'deferred' },
