@@ -3,6 +3,7 @@ package assess
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"oakum/field"
 	"oakum/futures"
@@ -56,7 +57,7 @@ func (c *inquiry) story(parts []lifePart, which, future int, keys []string) (Sto
 		line := StoryLine{When: dateText(day + e.Year), What: e.Words}
 		if e.Part >= 0 {
 			p := m.Parts[e.Part]
-			line.What, line.Kind, line.ID, line.Place = capital(p.Name)+" "+e.Words, p.Kind, p.ID, p.Place
+			line.What, line.Kind, line.ID, line.Place = capital(p.Name)+happened(e.Words), p.Kind, p.ID, p.Place
 		} else {
 			line.What = capital(e.Words)
 		}
@@ -82,4 +83,12 @@ func capital(s string) string {
 		return string(s[0]-'a'+'A') + s[1:]
 	}
 	return s
+}
+
+// happened puts what happened after the name of a part: what the ship does for it stands after a colon.
+func happened(words string) string {
+	if strings.HasPrefix(words, "she ") {
+		return ": " + words
+	}
+	return " " + words
 }
