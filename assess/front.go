@@ -2,6 +2,7 @@ package assess
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 	"strings"
 )
@@ -11,11 +12,24 @@ func (c *inquiry) front(b *Brief) Front {
 	f := Front{Empty: !c.particularsKnown, Worst: []Figure{}, Overdue: c.overdue(), Missing: []Notice{}}
 	f.Worst = withOthers(worstThree(b.Standing.Worst), b.Standing.asking)
 	f.When = frontWhen(b)
-	f.Money = moneyLine(b.Money)
+	f.Money = c.joined(moneyLine(b.Money), b.Money.Signing)
 	f.Decision = nextDecision(b.Choices)
 	f.Missing = c.firstMissing(b)
 	f.Sentence = c.frontSentence(b, f)
 	return f
+}
+
+// joined says beside the money what it means for the plan, where the plan docks before all of it can be signed.
+func (c *inquiry) joined(money, signing *Figure) *Figure {
+	docks, s := c.dockIn(), c.plan.Scheme
+	if s.Date.IsZero() && s.Earliest.IsZero() && s.Window == "" {
+		return money // nobody has said when she docks
+	}
+	if money == nil || signing == nil || money.Note == "" || docks < 0 || signing.P10 != nil && *signing.P10 <= docks {
+		return money
+	}
+	money.Note += fmt.Sprintf(". “%s” comes before that, with as many of its works as the money then pays for.", c.inForceName())
+	return money
 }
 
 // worstThree are the three worst figures, each of another sort where there are so many: twelve thin plates are one worry, said with how many

@@ -89,8 +89,13 @@ func (c *inquiry) towRow(e dossier.Entry[plan.Tow], s *afloatState) TowRow {
 	if out.Verdict == "not enough" {
 		row.Pull.Worry = 2
 	}
-	if b.Weakest != nil && out.LineForce > *b.Weakest*9.80665 {
+	switch {
+	case b.Weakest == nil:
+	case out.LineForce > *b.Weakest*9.80665:
 		row.Line.Worry, row.Line.Note = 3, fmt.Sprintf("more than the weakest link, %s", quantity.Format(*b.Weakest, "t", 0))
+	case b.Pull != nil && *b.Pull > *b.Weakest:
+		row.Line.Worry = 1
+		row.Line.Note = fmt.Sprintf("the tugs can pull %s together and the weakest link bears %s: common practice is a link that bears more; else the tugs are told to hold back", quantity.Format(*b.Pull, "t", 0), quantity.Format(*b.Weakest, "t", 0))
 	}
 	if b.Depth != nil {
 		row.UnderWay = known("under_way", "least water under her on the way", *b.Depth-max(s.fwd, s.aft)-orElse(c.particulars.BelowBaseline, 0), "m", field.Computed, "least depth less her deepest draft")

@@ -1,6 +1,7 @@
 package assess
 
 import (
+	"os"
 	"strings"
 	"testing"
 
@@ -43,5 +44,27 @@ func TestWeatherOfATowIsOfItsTable(t *testing.T) {
 	put(t, d, "tow", way)
 	if shorter := says(); *shorter.Chance.Value >= *w.Chance.Value || *shorter.Wait.Value != *w.Wait.Value {
 		t.Errorf("fewer days booked: %v after %v", *shorter.Chance.Value, *w.Chance.Value)
+	}
+}
+
+// Tugs that pull more than the weakest link bears are said beside the line, and so is a line that pulls more than it; a link that bears more is not.
+func TestWeakestLinkIsHeldBesideThePull(t *testing.T) {
+	r, err := dossier.ReadFolder(os.DirFS("../demo/corran-vey"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	d, err := r.Whole()
+	if err != nil {
+		t.Fatal(err)
+	}
+	way, _ := dossier.Find[plan.Tow](d, "tow-orrin")
+	for link, says := range map[float64]string{60e3: "", 30e3: "the tugs can pull 45 t together and the weakest link bears 30 t", 1e3: "more than the weakest link, 1 t"} {
+		way.Body.Weakest = &link
+		put(t, d, "tow-orrin", way.Body)
+		for _, row := range brief(t, d, "2026-11-25").Docking.Tows {
+			if row.ID == "tow-orrin" && (!strings.HasPrefix(spaced(row.Line.Note), says) || (says == "") != (row.Line.Worry == 0)) {
+				t.Errorf("a link of %g kg: %q, %d", link, row.Line.Note, row.Line.Worry)
+			}
+		}
 	}
 }
