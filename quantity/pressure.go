@@ -21,7 +21,7 @@ var pressureUnits = []Unit{
 	{Key: "hPa", Dim: DimPressure, Name: "hectopascal", Scale: 100, Digits: 0, Aliases: []string{"mbar", "millibar", "millibars"}},
 	{Key: "kPa", Dim: DimPressure, Name: "kilopascal", Scale: 1e3, Digits: 1},
 	{Key: "kN/m2", Dim: DimPressure, Name: "kilonewton per square metre", Plural: "kilonewtons per square metre", Scale: 1e3, Digits: 1},
-	{Key: "MPa", Dim: DimPressure, Name: "megapascal", Scale: 1e6, Digits: 1, Aliases: []string{"N/mm2"}},
+	{Key: "MPa", Dim: DimPressure, Name: "megapascal", Scale: 1e6, Digits: 2, Aliases: []string{"N/mm2"}},
 	{Key: "GPa", Dim: DimPressure, Name: "gigapascal", Scale: 1e9, Digits: 1},
 	{Key: "bar", Dim: DimPressure, Name: "bar", Plural: "bar", Scale: 1e5, Digits: 2},
 	{Key: "dbar", Dim: DimPressure, Name: "decibar", Scale: 1e4, Digits: 1},
