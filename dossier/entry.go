@@ -35,9 +35,10 @@ func (e *entries[T]) place(id string) (int, bool) {
 	return sort.Find(len(e.rows), func(i int) int { return strings.Compare(id, e.rows[i].ID) })
 }
 
-// set puts records in, each in place of the one with its ID. Few are put in one by one; many are sorted once.
+// set puts records in, each in place of the one with its ID. One or two are put in where they belong; more are sorted and laid between the others in one
+// pass, as every insertion moves all that stand behind it.
 func (e *entries[T]) set(records []Record) {
-	if len(records) > 16 && len(records)*8 > len(e.rows) {
+	if len(records) > 2 {
 		e.merge(records)
 		return
 	}
@@ -52,24 +53,28 @@ func (e *entries[T]) set(records []Record) {
 }
 
 func (e *entries[T]) merge(records []Record) {
-	e.rows = slices.Grow(e.rows, len(records))
-	for _, r := range records {
-		e.rows = append(e.rows, Entry[T]{r.Head, *r.Body.(*T)})
+	add := make([]Entry[T], len(records))
+	for i, r := range records {
+		add[i] = Entry[T]{r.Head, *r.Body.(*T)}
 	}
 	byID := func(a, b Entry[T]) int { return strings.Compare(a.ID, b.ID) }
-	if !slices.IsSortedFunc(e.rows, byID) {
-		slices.SortStableFunc(e.rows, byID)
+	if !slices.IsSortedFunc(add, byID) {
+		slices.SortStableFunc(add, byID)
 	}
-	kept := e.rows[:0]
-	for i := range e.rows {
-		if n := len(kept); n > 0 && kept[n-1].ID == e.rows[i].ID {
-			kept[n-1] = e.rows[i]
-		} else {
-			kept = append(kept, e.rows[i])
+	old := e.rows
+	e.rows = make([]Entry[T], 0, len(old)+len(add))
+	for k := range add {
+		if k+1 < len(add) && add[k+1].ID == add[k].ID {
+			continue // the later one stands
 		}
+		i, found := slices.BinarySearchFunc(old, add[k].ID, func(row Entry[T], id string) int { return strings.Compare(row.ID, id) })
+		e.rows = append(append(e.rows, old[:i]...), add[k])
+		if found {
+			i++
+		}
+		old = old[i:]
 	}
-	clear(e.rows[len(kept):])
-	e.rows = kept
+	e.rows = append(e.rows, old...)
 }
 
 func (e *entries[T]) drop(id string) {
