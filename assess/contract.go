@@ -69,6 +69,7 @@ const (
 	mostStates      = 100
 	statesShown     = 24     // the commonest
 	contractSteps   = 60_000 // three times what the invented steamer needs
+	seldom          = 1      // percent of the futures below which a rule is not worth a sentence
 	sureOfMoney     = 0.8    // the share of the states in which money must be enough, as money.sign wants it
 	notThere        = 10     // what a unit of money that isn't there counts beside itself, so that only what must be done calls it; our own weight
 )
@@ -494,6 +495,9 @@ func (c *inquiry) contractSays(p *ContractPart, in choice.ContractIn, signed flo
 	}
 	p.Says = append(p.Says, upperFirst(s)+".")
 	for _, r := range p.Rules[:min(len(p.Rules), 3)] {
+		if *r.Share.Value < seldom {
+			break // the table has it
+		}
 		p.Says = append(p.Says, r.Says+" ("+r.Share.Text+" of the futures, "+r.Worth.Label+" "+c.money(roughly3(*r.Worth.Value))+").")
 	}
 	if len(p.Rules) == 0 {

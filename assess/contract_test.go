@@ -4,24 +4,17 @@ import (
 	"context"
 	"errors"
 	"math"
-	"os"
 	"slices"
 	"strings"
 	"sync"
 	"testing"
 	"time"
-
-	"oakum/dossier"
 )
 
 // The steamer, once everything hoped for has come: what must be done is signed, the rest waits for the hull; knowing the hull first is worth something,
 // minding the states at least nothing, the answer is proved, and the states shown are most of all there are. Twice the money never makes it dearer.
 func TestSteamersContract(t *testing.T) {
-	r, err := dossier.ReadFolder(os.DirFS("../demo/corran-vey"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := r.Whole()
+	d, _, err := inventedSteamer()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -72,11 +65,7 @@ func TestSteamersContract(t *testing.T) {
 
 // Whoever waits may stop, among the futures or among the searches: then there is no answer, and the next one who asks has it as ever.
 func TestContractIsStopped(t *testing.T) {
-	r, err := dossier.ReadFolder(os.DirFS("../demo/corran-vey"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := r.Whole()
+	d, _, err := inventedSteamer()
 	if err != nil {
 		t.Fatal(err)
 	}

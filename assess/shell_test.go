@@ -2,7 +2,6 @@ package assess
 
 import (
 	"math"
-	"os"
 	"testing"
 
 	"oakum/dossier"
@@ -150,11 +149,7 @@ func TestDeadYearIsDrawn(t *testing.T) {
 
 // The invented steamer's map: what lies behind her doublers is never shown as read, and ten places are named.
 func TestSteamersShell(t *testing.T) {
-	r, err := dossier.ReadFolder(os.DirFS("../demo/corran-vey"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := r.Whole()
+	d, _, err := inventedSteamer()
 	if err != nil {
 		t.Fatal(err)
 	}

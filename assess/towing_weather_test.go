@@ -1,7 +1,6 @@
 package assess
 
 import (
-	"os"
 	"strings"
 	"testing"
 
@@ -49,11 +48,7 @@ func TestWeatherOfATowIsOfItsTable(t *testing.T) {
 
 // Tugs that pull more than the weakest link bears are said beside the line, and so is a line that pulls more than it; a link that bears more is not.
 func TestWeakestLinkIsHeldBesideThePull(t *testing.T) {
-	r, err := dossier.ReadFolder(os.DirFS("../demo/corran-vey"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := r.Whole()
+	d, _, err := inventedSteamer()
 	if err != nil {
 		t.Fatal(err)
 	}

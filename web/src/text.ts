@@ -382,6 +382,7 @@ export const text = {
   },
 
   standing: {
+    anodesVerdict: (anodes: string, says: string) => `anodes, ${anodes}${says ? `. ${says}` : ''}`,
     platingVerdict: (read: string, unseen: number) => (unseen ? `places read, ${read}; ${unseen} never looked at or out of sight` : `places read: ${read}`),
     shaftVerdict: (n: number) => (n === 0 ? 'nothing entered yet' : n === 1 ? 'one shaft, as she lies and in dock' : `${n} shafts, as they lie and in dock`),
     timeVerdict: (n: number) => (n === 1 ? 'one event' : `${n} events`),
