@@ -14,6 +14,9 @@ import (
 // notYet stands where nothing is known yet.
 const notYet = "not yet"
 
+// notSaid stands where a course says nothing of a matter.
+const notSaid = "not said"
+
 // CourseRow is one possible answer, with what is known of it under the same headings as the others.
 type CourseRow struct {
 	ID         string `json:"id"`
@@ -63,7 +66,7 @@ func (c *inquiry) courseRow(e dossier.Entry[plan.Course], m *MatterRow) CourseRo
 	b := e.Body
 	r := CourseRow{
 		ID: e.ID, Matter: m.Name, MatterID: m.ID, Name: b.Name, Taken: c.takes(e.ID), Leaves: yes(b.Leaves),
-		Protection: wordsOr(b.Protection), Risk: wordsOr(b.Risk), Heritage: wordsOr(b.Heritage), Custody: wordsOr(b.Custody),
+		Protection: wordsOr(b.Protection, notSaid), Risk: wordsOr(b.Risk, notSaid), Heritage: wordsOr(b.Heritage, notSaid), Custody: wordsOr(b.Custody, notSaid),
 		Needs: c.namesOf(b.Needs), RulesOut: c.namesOf(b.Excludes), Notes: b.Notes,
 	}
 	if b.Custody == "" && b.HeavyParts != "" && !comesOff(b) {
@@ -72,7 +75,9 @@ func (c *inquiry) courseRow(e dossier.Entry[plan.Course], m *MatterRow) CourseRo
 	basis, of := basisOf(e.Head, field.Assumed), func(f Figure) Figure { return f.of("course", e.ID) }
 	given := func(key, label string, x *float64, unit string) Figure {
 		if x == nil {
-			return of(notYetFigure(key, label))
+			f := unknown(key, label, "nobody has said")
+			f.Text = notSaid
+			return of(f)
 		}
 		return of(known(key, label, *x, unit, basis, e.BasisNote))
 	}
@@ -100,9 +105,9 @@ func notYetFigure(key, label string) Figure {
 	return f
 }
 
-func wordsOr(s string) string {
+func wordsOr(s, otherwise string) string {
 	if strings.TrimSpace(s) == "" {
-		return notYet
+		return otherwise
 	}
 	return s
 }

@@ -31,7 +31,7 @@ func (c *inquiry) deferredRows() []DeferredRow {
 	for _, e := range dossier.All[plan.Deferred](c.d) {
 		b := e.Body
 		r := DeferredRow{ID: e.ID, What: b.What, Place: b.Place.String(), Why: b.Why, Who: b.Who, Since: b.Since.String(), Review: b.Review.String(), Due: b.Due.String(),
-			Cost: notYetFigure("cost", "cost").of("deferred", e.ID), InDock: yes(b.InDock), Watched: wordsOr(b.Monitor), State: cmp.Or(b.State, "waiting")}
+			Cost: notYetFigure("cost", "cost").of("deferred", e.ID), InDock: yes(b.InDock), Watched: wordsOr(b.Monitor, notSaid), State: cmp.Or(b.State, "waiting")}
 		if b.Cost != nil {
 			r.Cost = known("cost", "cost", *b.Cost, "money", basisOf(e.Head, field.Assumed), e.BasisNote).of("deferred", e.ID)
 		}

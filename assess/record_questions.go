@@ -48,7 +48,7 @@ func (c *inquiry) questionRows() []QuestionRow {
 		if leading(c.d, e) == e.ID {
 			b := e.Body
 			at[e.ID] = len(rows)
-			rows = append(rows, QuestionRow{ID: e.ID, Question: b.Question, Answer: wordsOr(b.Answer), Audience: cmp.Or(b.Audience, "public"), Asked: b.Asked.String(), Answered: b.Answered.String(), Times: 1,
+			rows = append(rows, QuestionRow{ID: e.ID, Question: b.Question, Answer: wordsOr(b.Answer, notYet), Audience: cmp.Or(b.Audience, "public"), Asked: b.Asked.String(), Answered: b.Answered.String(), Times: 1,
 				Ways: []Asked{}, About: c.pointers(b.About), Perhaps: []Asked{}})
 		}
 	}

@@ -31,10 +31,10 @@ func corranDocks(v *vessel) error {
 	`, invent.Values{"mark": "board"})
 	v.Table("wave_table", `
 		id | name | months | waves | over | years | notes
-		waves-venn-spring | Mouth of the Venn | 3 to 5 | 0.3;0.5;0.7;1;1.5 | 55;30;15;5;0.8 | 12 | the harbour's buoy
-		waves-venn-autumn | Mouth of the Venn | 9 to 11 | 0.3;0.5;0.7;1;1.5 | 62;38;21;8;1.6 | 12 | the harbour's buoy
-		waves-head-summer | Off Harl Head | 5 to 8 | 0.5;1;1.5;2;3 | 80;45;21;9;1.5 | 20 | a hindcast
-		waves-head-autumn | Off Harl Head | 9 to 11 | 0.5;1;1.5;2;3;4 | 95;78;55;36;13;4 | 20 | a hindcast
+		waves-venn-spring | Mouth of the Venn, spring | 3 to 5 | 0.3;0.5;0.7;1;1.5 | 55;30;15;5;0.8 | 12 | the harbour's buoy
+		waves-venn-autumn | Mouth of the Venn, autumn | 9 to 11 | 0.3;0.5;0.7;1;1.5 | 62;38;21;8;1.6 | 12 | the harbour's buoy
+		waves-head-summer | Off Harl Head, summer | 5 to 8 | 0.5;1;1.5;2;3 | 80;45;21;9;1.5 | 20 | a hindcast
+		waves-head-autumn | Off Harl Head, autumn | 9 to 11 | 0.5;1;1.5;2;3;4 | 95;78;55;36;13;4 | 20 | a hindcast
 	`, invent.Values{"mark": "public", "basis": "documented", "basis_note": "table of the harbour office"})
 	v.Table("tow", `
 		id | name | dock | way | date | route | distance | speed | current | wind | wave | depth | front_area | side_area | tug | bollard_pull | weakest_link | price | insurance | refuge | riding_crew | lead_time | season | seas | notes

@@ -22,10 +22,10 @@ export interface SideGroup {
   rows: SideRow[]
 }
 
-/** Whether a row says anything of any of the columns: words that only say "not yet" don't. */
+/** Whether a row says anything of any of the columns: words that only say "not said" or "not yet" don't. */
 export function said(row: SideRow): boolean {
-  return row.cells.some((c) => (typeof c === 'string' ? c !== '' && c !== notYet : c.basis !== 'unknown'))
+  return row.cells.some((c) => (typeof c === 'string' ? c !== '' && !unsaid.includes(c) : c.basis !== 'unknown'))
 }
 
 /** What the program writes where nobody has said anything. */
-const notYet = 'not yet'
+const unsaid = ['not said', 'not yet']
